@@ -1,0 +1,102 @@
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { woodHandbook2010 } from '@scantling/rules/sources';
+
+const limits = {
+  widthMm: { min: 0, max: 10_000 },
+  coefficientPerPct: { min: 0, max: 0.02 },
+  fromMoisturePct: { min: 0, max: 30 },
+  toMoisturePct: { min: 0, max: 30 },
+} as const;
+
+export interface WidthChangeInput {
+  /** Width across the grain now, mm, 0 to 10 000. */
+  readonly widthMm: number;
+  /** Dimensional change coefficient of the species and cut, per 1 % of moisture content, 0 to 0.02. */
+  readonly coefficientPerPct: number;
+  /** Moisture content now, % of ovendry mass, 0 to 30. */
+  readonly fromMoisturePct: number;
+  /** Moisture content then, % of ovendry mass, 0 to 30. */
+  readonly toMoisturePct: number;
+}
+
+export interface WidthChange {
+  /** Change in width, mm: positive where the wood swells. */
+  readonly changeMm: number;
+}
+
+/**
+ * How much a board or panel changes in width between two moisture contents, by the coefficient of its species
+ * and cut.
+ *
+ * @returns The change in mm: positive where the wood swells, negative where it shrinks.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), Eq. 13-2, claimed for 6 to 14 % moisture content.
+ * @example
+ * ```ts
+ * import { widthChange } from '@scantling/movement';
+ * // Sugar maple, flatsawn, 600 mm wide, from 8 % to 11 %: 600 × 0.00353 × 3
+ * widthChange({ widthMm: 600, coefficientPerPct: 0.00353, fromMoisturePct: 8, toMoisturePct: 11 }).changeMm // => 6.354
+ * ```
+ */
+export function widthChange(input: WidthChangeInput): WidthChange {
+  requireInputs('widthChange', input, limits);
+  const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input;
+  return { changeMm: plusZero(widthMm * coefficientPerPct * (toMoisturePct - fromMoisturePct)) };
+}
+
+export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'movement/width-change',
+  title: 'Change in width, by coefficient',
+  summary: 'How much a board or panel swells or shrinks across the grain between two moisture contents.',
+  basis: 'measured',
+  inputs: {
+    widthMm: { kind: 'number', label: 'Width', unit: 'mm', ...limits.widthMm, help: 'Across the grain.' },
+    coefficientPerPct: {
+      kind: 'number',
+      label: 'Dimensional change coefficient',
+      unit: '1/%',
+      ...limits.coefficientPerPct,
+      help: 'Tangential for flatsawn boards, radial for quartersawn ones.',
+    },
+    fromMoisturePct: { kind: 'number', label: 'Moisture content now', unit: '%', ...limits.fromMoisturePct },
+    toMoisturePct: { kind: 'number', label: 'Moisture content then', unit: '%', ...limits.toMoisturePct },
+  },
+  outputs: { changeMm: { label: 'Change in width', unit: 'mm' } },
+  compute: widthChange,
+  formula: String.raw`\Delta D = D_I \, C \, (M_F - M_I)`,
+  symbols: {
+    D_I: 'width now',
+    C: 'dimensional change coefficient',
+    M_I: 'moisture content now',
+    M_F: 'moisture content then',
+  },
+  valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
+  sources: [{ source: woodHandbook2010, at: 'Eq. 13-2, p. 13-17', confirmed: 'text' }],
+  examples: [
+    {
+      given: { widthMm: 9.15 * 25.4, coefficientPerPct: 0.00245, fromMoisturePct: 8, toMoisturePct: 11 },
+      expect: { changeMm: { printed: '0.067', unit: 'in', times: 25.4 } },
+      from: {
+        source: woodHandbook2010,
+        at: 'ch. 13, worked example: flat-grained white fir board, 9.15 in, 8 to 11 %',
+        confirmed: 'memory',
+      },
+    },
+    {
+      given: { widthMm: 600, coefficientPerPct: 0.00353, fromMoisturePct: 12, toMoisturePct: 7 },
+      expect: { changeMm: '-10.590' },
+      from: { workedByHand: '600 × 0.00353 = 2.118 mm for each 1 %; 2.118 × (7 − 12) = −10.590 mm' },
+    },
+  ],
+  laws: [
+    {
+      of: 'changeMm',
+      by: {
+        widthMm: 'proportional',
+        coefficientPerPct: 'proportional',
+        fromMoisturePct: 'decreasing',
+        toMoisturePct: 'increasing',
+      },
+    },
+  ],
+}));

@@ -1,0 +1,65 @@
+/**
+ * Units carried in property names (`widthMm`, `moisturePct`), with the symbol that people read.
+ * A name ends in the suffix of its unit; a name without one is a pure number.
+ */
+const symbolBySuffix = {
+  Mm: 'mm',
+  Mm2: 'mm²',
+  Mm3: 'mm³',
+  M: 'm',
+  M2: 'm²',
+  M3: 'm³',
+  Um: 'µm',
+  In: 'in',
+  Ft: 'ft',
+  Pct: '%',
+  PerPct: '1/%',
+  PerMm: '1/mm',
+  C: '°C',
+  F: '°F',
+  K: 'K',
+  Kg: 'kg',
+  G: 'g',
+  KgPerM3: 'kg/m³',
+  GPerL: 'g/L',
+  Ml: 'mL',
+  L: 'L',
+  M2PerL: 'm²/L',
+  N: 'N',
+  NPerMm: 'N/mm',
+  Pa: 'Pa',
+  KPa: 'kPa',
+  MPa: 'MPa',
+  GPa: 'GPa',
+  Deg: '°',
+  Ms: 'ms',
+  Hours: 'h',
+  Days: 'd',
+} as const;
+
+type Suffix = keyof typeof symbolBySuffix;
+
+/** Symbol of a unit; `'1'` is a pure number. */
+export type Unit = (typeof symbolBySuffix)[Suffix] | '1';
+
+const suffixes = (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.length - a.length);
+
+/**
+ * The unit that a property name carries.
+ *
+ * @param name - A camelCase property name.
+ * @returns The unit's symbol, or `'1'` where the name carries no unit.
+ * @example
+ * ```ts
+ * import { unitOf } from '@scantling/rules';
+ * unitOf('widthMm') // => 'mm'
+ * unitOf('coefficientPerPct') // => '1/%'
+ * unitOf('parts') // => '1'
+ * ```
+ */
+export function unitOf(name: string): Unit {
+  const suffix = suffixes.find(
+    (s) => name.endsWith(s) && /[a-z0-9]/.test(name.charAt(name.length - s.length - 1)),
+  );
+  return suffix ? symbolBySuffix[suffix] : '1';
+}

@@ -1,0 +1,3 @@
+export { describeRules, exportProblems, ruleChecks, ruleFiles } from './law-kit/describe-rules.ts';
+export { type Comparison, compareExample } from './law-kit/examples.ts';
+export { inputArb } from './law-kit/input-arbitrary.ts';
