@@ -10,7 +10,8 @@ export interface Source {
   readonly id: string;
   readonly title: string;
   readonly author: string;
-  readonly year: number;
+  /** Year of publication; left out where the source bears none. */
+  readonly year?: number;
   /** Number of the report, standard or regulation, where it has one. */
   readonly identifier?: string;
   readonly url?: string;

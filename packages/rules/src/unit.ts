@@ -45,7 +45,7 @@ export type Unit = (typeof symbolBySuffix)[Suffix] | '1';
 const suffixes = (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.length - a.length);
 
 /**
- * The unit that a property name carries.
+ * The unit that a property name carries. An axis may stand before it: `pitchXMm`.
  *
  * @param name - A camelCase property name.
  * @returns The unit's symbol, or `'1'` where the name carries no unit.
@@ -58,8 +58,6 @@ const suffixes = (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.leng
  * ```
  */
 export function unitOf(name: string): Unit {
-  const suffix = suffixes.find(
-    (s) => name.endsWith(s) && /[a-z0-9]/.test(name.charAt(name.length - s.length - 1)),
-  );
+  const suffix = suffixes.find((s) => name.endsWith(s) && /[a-z0-9][XYZ]?$/.test(name.slice(0, -s.length)));
   return suffix ? symbolBySuffix[suffix] : '1';
 }

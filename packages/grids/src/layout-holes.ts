@@ -1,0 +1,197 @@
+import { checkLayout } from './check-layout.ts';
+import {
+  distanceToRectangle,
+  type Movement,
+  nearestOnTheWay,
+  type Point,
+  type Rectangle,
+} from './geometry.ts';
+import { pitchPosition } from './rules/pitch-position.ts';
+
+/** Something that holes must miss. */
+export interface KeepOut extends Rectangle {
+  /** Its name, unlike every other and unlike the names of the panel's edges. */
+  readonly id: string;
+  /** Least distance that a hole's rim keeps from it, mm, 0 or more. */
+  readonly clearanceMm: number;
+  /** What is there, in a few words. */
+  readonly reason?: string;
+  /** Whether it moves with the panel (an inlay) or stays with the base beneath (a rail). */
+  readonly belongsTo: 'top' | 'base';
+}
+
+/** A panel, a grid of holes and what they must miss. */
+export interface HoleGrid {
+  readonly panel: {
+    /** Along the grain, mm. */
+    readonly lengthMm: number;
+    /** Across the grain, mm. */
+    readonly widthMm: number;
+  };
+  /** Centre of the hole nearest to the datum: column 0, row 0. It lies on the panel. */
+  readonly firstHole: Point;
+  /** Along the grain, centre to centre, mm: at least the hole's diameter. */
+  readonly pitchXMm: number;
+  /** Across the grain, centre to centre, mm: at least the hole's diameter. */
+  readonly pitchYMm: number;
+  /** How many along the grain; left out, as many as keep the edge margin at the far end. */
+  readonly columns?: number;
+  /** How many across the grain; left out, as many as keep the edge margin at the back. */
+  readonly rows?: number;
+  readonly holeDiameterMm: number;
+  /** Least distance from a hole's rim to an edge of the panel, mm, 0 or more. */
+  readonly edgeMarginMm: number;
+  readonly keepOuts: readonly KeepOut[];
+  /** How the panel moves over the base; left out, clearances are those of building day. */
+  readonly movement?: Movement;
+}
+
+/** One of the panel's edges, seen from above with the datum at the front left. */
+export type Edge = 'left edge' | 'right edge' | 'front edge' | 'back edge';
+
+/** Something that a hole comes too near to. */
+export interface Conflict {
+  /** Id of the keep-out, or the name of the edge. */
+  readonly with: string;
+  /** Clearance there is, mm; negative where they overlap. */
+  readonly clearanceMm: number;
+  /** Clearance it asks for, mm. */
+  readonly neededMm: number;
+}
+
+/** A hole of the grid. */
+export interface Hole extends Point {
+  /** Counted from 0 at the front. */
+  readonly row: number;
+  /** Counted from 0 at the left. */
+  readonly column: number;
+  /** From its rim to whatever is nearest, mm; negative where they overlap. */
+  readonly clearanceMm: number;
+  /** What is nearest: the id of a keep-out, or the name of an edge. */
+  readonly nearest: string;
+}
+
+/** A place of the grid that gets no hole. */
+export interface DroppedHole extends Hole {
+  /** Everything that it would come too near to. */
+  readonly conflicts: readonly Conflict[];
+  /** The same as a sentence. */
+  readonly why: string;
+}
+
+/** Where the holes are, and where none may be. */
+export interface HoleLayout {
+  readonly columns: number;
+  readonly rows: number;
+  /** Row by row from the front, each from the left. */
+  readonly holes: readonly Hole[];
+  readonly dropped: readonly DroppedHole[];
+}
+
+/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
+const SAME_MM = 1e-6;
+
+type Distance = (centre: Point) => number;
+
+/** What a hole keeps away from: by name, the clearance needed, and how far a point is from it. */
+interface Neighbour {
+  readonly name: string;
+  readonly neededMm: number;
+  readonly reason?: string | undefined;
+  readonly distanceMm: Distance;
+}
+
+function neighboursOf({ panel, keepOuts, edgeMarginMm, movement }: HoleGrid): Neighbour[] {
+  const edges: [Edge, Distance][] = [
+    ['left edge', ({ xMm }) => xMm],
+    ['right edge', ({ xMm }) => panel.lengthMm - xMm],
+    ['front edge', ({ yMm }) => yMm],
+    ['back edge', ({ yMm }) => panel.widthMm - yMm],
+  ];
+  return [
+    ...keepOuts.map((keepOut) => ({
+      name: keepOut.id,
+      neededMm: keepOut.clearanceMm,
+      reason: keepOut.reason,
+      distanceMm: (centre: Point) =>
+        distanceToRectangle(
+          movement && keepOut.belongsTo === 'base' ? nearestOnTheWay(centre, keepOut, movement) : centre,
+          keepOut,
+        ),
+    })),
+    ...edges.map(([name, distanceMm]) => ({ name, neededMm: edgeMarginMm, distanceMm })),
+  ];
+}
+
+/** To a hundredth of a millimetre, rounded down so that a shortfall never reads as enough. */
+const shown = (mm: number) => `${Math.floor(mm * 100 + SAME_MM) / 100} mm`;
+
+function sentence({ clearanceMm }: { clearanceMm: number }, { name, neededMm, reason }: Neighbour): string {
+  const what = reason ? `${name} (${reason})` : name;
+  const is =
+    clearanceMm < 0 ? `overlaps ${what} by ${shown(-clearanceMm)}` : `${shown(clearanceMm)} from ${what}`;
+  return `${is}, needs ${shown(neededMm)}`;
+}
+
+/**
+ * Lays out a grid of round holes on a panel and drops those that come too near to an edge or to a keep-out. With
+ * `movement`, a keep-out that belongs to the base is judged by the least clearance over the seasons.
+ *
+ * @param grid - Panel, grid, hole size and what the holes must miss; all in mm, x along the grain, y across it, from
+ *   the front-left corner seen from above.
+ * @returns The holes that may be bored, each with its clearance to what is nearest, and the dropped ones with why.
+ * @throws RangeError where a field is missing or outside its limits: holes that would overlap, a first hole off the
+ *   panel, two keep-outs of one name, more than 20 000 holes.
+ * @example
+ * ```ts
+ * import { layoutHoles } from '@scantling/grids';
+ * const layout = layoutHoles({
+ *   panel: { lengthMm: 500, widthMm: 300 },
+ *   firstHole: { xMm: 50, yMm: 50 },
+ *   pitchXMm: 100,
+ *   pitchYMm: 100,
+ *   holeDiameterMm: 20,
+ *   edgeMarginMm: 25,
+ *   keepOuts: [
+ *     { id: 'front rail', xMm: 0, yMm: 65, lengthMm: 180, widthMm: 40, clearanceMm: 6, belongsTo: 'base' },
+ *   ],
+ * });
+ * layout.holes.length // => 13
+ * layout.dropped.map(({ xMm, yMm, why }) => [xMm, yMm, why]) // => [[50, 50, '5 mm from front rail, needs 6 mm'], [150, 50, '5 mm from front rail, needs 6 mm']]
+ * ```
+ */
+export function layoutHoles(grid: HoleGrid): HoleLayout {
+  const { columns, rows } = checkLayout(grid);
+  const { firstHole, pitchXMm, pitchYMm, holeDiameterMm } = grid;
+  const neighbours = neighboursOf(grid);
+  const holes: Hole[] = [];
+  const dropped: DroppedHole[] = [];
+  for (let row = 0; row < rows; row++) {
+    const yMm = pitchPosition({ startMm: firstHole.yMm, pitchMm: pitchYMm, index: row }).positionMm;
+    for (let column = 0; column < columns; column++) {
+      const xMm = pitchPosition({ startMm: firstHole.xMm, pitchMm: pitchXMm, index: column }).positionMm;
+      let clearanceMm = Number.POSITIVE_INFINITY;
+      let nearest = '';
+      const tooNear: { to: Neighbour; clearanceMm: number }[] = [];
+      for (const to of neighbours) {
+        const toItMm = to.distanceMm({ xMm, yMm }) - holeDiameterMm / 2;
+        if (toItMm < clearanceMm) {
+          clearanceMm = toItMm;
+          nearest = to.name;
+        }
+        if (toItMm < to.neededMm - SAME_MM) tooNear.push({ to, clearanceMm: toItMm });
+      }
+      const hole = { row, column, xMm, yMm, clearanceMm, nearest };
+      if (tooNear.length === 0) {
+        holes.push(hole);
+        continue;
+      }
+      dropped.push({
+        ...hole,
+        conflicts: tooNear.map(({ to, ...one }) => ({ with: to.name, ...one, neededMm: to.neededMm })),
+        why: tooNear.map(({ to, ...one }) => sentence(one, to)).join('; '),
+      });
+    }
+  }
+  return { columns, rows, holes, dropped };
+}

@@ -1,0 +1,199 @@
+import { defineRule, requireInputs } from '@scantling/rules';
+import { geometryPrimer2011 } from '@scantling/rules/sources';
+import { distanceToRectangle, nearestOnTheWay } from '../geometry.ts';
+
+const limits = {
+  holeXMm: { min: -20_000, max: 20_000 },
+  holeYMm: { min: -20_000, max: 20_000 },
+  holeDiameterMm: { min: 0, max: 1000 },
+  xMm: { min: -20_000, max: 20_000 },
+  yMm: { min: -20_000, max: 20_000 },
+  lengthMm: { min: 0, max: 40_000 },
+  widthMm: { min: 0, max: 40_000 },
+  fixedLineYMm: { min: -20_000, max: 20_000 },
+  shrinkPct: { min: 0, max: 20 },
+  swellPct: { min: 0, max: 20 },
+} as const;
+
+export interface ClearanceOverSeasonsInput {
+  /** Centre of the hole along x on building day, mm from the datum, −20 000 to 20 000. */
+  readonly holeXMm: number;
+  /** Centre of the hole along y on building day, mm from the datum, −20 000 to 20 000. */
+  readonly holeYMm: number;
+  /** Diameter of the hole, mm, 0 to 1000. */
+  readonly holeDiameterMm: number;
+  /** Corner of the rectangle nearest to the datum, along x, mm, −20 000 to 20 000. */
+  readonly xMm: number;
+  /** The same corner along y, mm, −20 000 to 20 000. */
+  readonly yMm: number;
+  /** Size of the rectangle along x, mm, 0 to 40 000. */
+  readonly lengthMm: number;
+  /** Size of the rectangle along y, mm, 0 to 40 000. */
+  readonly widthMm: number;
+  /** Where the top is held to the base, mm from the datum along y, −20 000 to 20 000. */
+  readonly fixedLineYMm: number;
+  /** Most that the top shrinks from its width on building day, % of that width, 0 to 20. */
+  readonly shrinkPct: number;
+  /** Most that the top swells from its width on building day, % of that width, 0 to 20. */
+  readonly swellPct: number;
+}
+
+export interface ClearanceOverSeasons {
+  /** Least clearance at any time of the year, mm; negative where hole and rectangle then overlap. */
+  readonly clearanceMm: number;
+}
+
+/**
+ * Least clearance between a hole in a top and a rectangle of the base beneath, while the top swells and shrinks about
+ * the line where it is held. The hole moves across the grain by its distance from that line times the change; along
+ * the grain wood hardly moves. The hole's own change in size, the same share of its diameter, is left out.
+ *
+ * @returns The least clearance in mm over every state between most shrunk and most swollen.
+ * @throws RangeError where an input is outside its limits.
+ * Source: closest point of a box, 3D Math Primer, section A.5; the rest is derived here.
+ * @example
+ * ```ts
+ * import { clearanceOverSeasons } from '@scantling/grids';
+ * // 400 mm from the fixed line, 1 % swelling takes the hole 4 mm towards the rail
+ * clearanceOverSeasons({ holeXMm: 100, holeYMm: 500, holeDiameterMm: 4, xMm: 0, yMm: 508, lengthMm: 97, widthMm: 40, fixedLineYMm: 100, shrinkPct: 0.5, swellPct: 1 }).clearanceMm // => 3
+ * ```
+ */
+export function clearanceOverSeasons(input: ClearanceOverSeasonsInput): ClearanceOverSeasons {
+  requireInputs('clearanceOverSeasons', input, limits);
+  const centre = { xMm: input.holeXMm, yMm: input.holeYMm };
+  const nearest = nearestOnTheWay(centre, input, input);
+  return { clearanceMm: distanceToRectangle(nearest, input) - input.holeDiameterMm / 2 };
+}
+
+export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'grids/clearance-over-seasons',
+  title: 'Clearance of a hole over the seasons',
+  summary:
+    'The least that is left between a hole in a solid top and a rail or leg beneath it, while the top swells and shrinks about the line where it is held.',
+  basis: 'derived',
+  inputs: {
+    holeXMm: {
+      kind: 'number',
+      label: 'Hole centre along the grain',
+      unit: 'mm',
+      ...limits.holeXMm,
+      help: 'From the datum, the front-left corner seen from above.',
+    },
+    holeYMm: {
+      kind: 'number',
+      label: 'Hole centre across the grain',
+      unit: 'mm',
+      ...limits.holeYMm,
+      help: 'From the datum, towards the back, on building day.',
+    },
+    holeDiameterMm: { kind: 'number', label: 'Hole diameter', unit: 'mm', ...limits.holeDiameterMm },
+    xMm: {
+      kind: 'number',
+      label: 'Rectangle begins, along the grain',
+      unit: 'mm',
+      ...limits.xMm,
+      help: 'Its corner nearest to the datum.',
+    },
+    yMm: {
+      kind: 'number',
+      label: 'Rectangle begins, across the grain',
+      unit: 'mm',
+      ...limits.yMm,
+      help: 'Its corner nearest to the datum.',
+    },
+    lengthMm: { kind: 'number', label: 'Size along the grain', unit: 'mm', ...limits.lengthMm },
+    widthMm: { kind: 'number', label: 'Size across the grain', unit: 'mm', ...limits.widthMm },
+    fixedLineYMm: {
+      kind: 'number',
+      label: 'Fixed line',
+      unit: 'mm',
+      ...limits.fixedLineYMm,
+      help: 'Where the top is held to the base, from the datum across the grain.',
+    },
+    shrinkPct: {
+      kind: 'number',
+      label: 'Most shrinking',
+      unit: '%',
+      ...limits.shrinkPct,
+      help: 'Of the width on building day.',
+    },
+    swellPct: {
+      kind: 'number',
+      label: 'Most swelling',
+      unit: '%',
+      ...limits.swellPct,
+      help: 'Of the width on building day.',
+    },
+  },
+  outputs: {
+    clearanceMm: {
+      label: 'Least clearance',
+      unit: 'mm',
+      help: 'At the worst time of the year; negative where hole and rectangle then overlap.',
+    },
+  },
+  compute: clearanceOverSeasons,
+  formula: String.raw`c = \min_{-s \le \varepsilon \le w} c_R\bigl(x,\; y + (y - y_0)\,\varepsilon\bigr)`,
+  symbols: {
+    c: 'least clearance',
+    c_R: 'clearance of a hole from the rectangle',
+    'x, y': 'centre of the hole on building day',
+    y_0: 'fixed line',
+    s: 'most shrinking, as a fraction',
+    w: 'most swelling, as a fraction',
+    '\\varepsilon': 'change of the top at some time of the year, as a fraction of its width on building day',
+  },
+  sources: [{ source: geometryPrimer2011, at: 'section A.5, closest point in a box', confirmed: 'text' }],
+  examples: [
+    {
+      given: {
+        holeXMm: 100,
+        holeYMm: 500,
+        holeDiameterMm: 4,
+        xMm: 0,
+        yMm: 508,
+        lengthMm: 97,
+        widthMm: 40,
+        fixedLineYMm: 100,
+        shrinkPct: 0.5,
+        swellPct: 1,
+      },
+      expect: { clearanceMm: '3.000' },
+      from: {
+        workedByHand:
+          'swollen, the hole is at 500 + (500 − 100) × 0.01 = 504; to the corner 100 − 97 = 3 mm and 508 − 504 = 4 mm; √(3² + 4²) = 5; less the radius 4 / 2 = 2: 3 mm',
+      },
+    },
+    {
+      given: {
+        holeXMm: 100,
+        holeYMm: 100,
+        holeDiameterMm: 20,
+        xMm: 0,
+        yMm: 103,
+        lengthMm: 400,
+        widthMm: 40,
+        fixedLineYMm: 600,
+        shrinkPct: 2,
+        swellPct: 1,
+      },
+      expect: { clearanceMm: '-17.000' },
+      from: {
+        workedByHand:
+          'shrunk, the hole is at 100 + (600 − 100) × 0.02 = 110, 110 − 103 = 7 mm inside; 7 to get the centre out and 10 for the radius = 17 mm of overlap',
+      },
+    },
+  ],
+  laws: [
+    {
+      of: 'clearanceMm',
+      by: {
+        holeDiameterMm: 'linear',
+        lengthMm: 'decreasing',
+        widthMm: 'decreasing',
+        shrinkPct: 'decreasing',
+        swellPct: 'decreasing',
+      },
+    },
+  ],
+}));
