@@ -4,6 +4,17 @@
  * @module rules/sources
  */
 
+export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
+export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
+export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts';
+export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
+export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
 export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts';
+export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
 export { geometryPrimer2011 } from './sources/geometry-primer-2011.ts';
+export { simpson1998 } from './sources/simpson-1998.ts';
+export { thinnedSolidsNote } from './sources/thinned-solids-note.ts';
+export { wetFilmAnswer2003 } from './sources/wet-film-answer-2003.ts';
+export { wetFilmFormulae } from './sources/wet-film-formulae.ts';
+export { woodHandbook1999 } from './sources/wood-handbook-1999.ts';
 export { woodHandbook2010 } from './sources/wood-handbook-2010.ts';

@@ -1,0 +1,4 @@
+import { describeRules } from '@scantling/tests-shared';
+import * as fastening from '../src/index.ts';
+
+describeRules(fastening, { dir: new URL('..', import.meta.url).pathname });

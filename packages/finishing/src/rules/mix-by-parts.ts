@@ -1,0 +1,108 @@
+import { defineRule, requireInputs, requireList, requireThat } from '@scantling/rules';
+import { alligationAnswer2022, alligationAnswer2023 } from '@scantling/rules/sources';
+import { oilyRags, productSheet, solvents } from '../cautions.ts';
+
+const limits = {
+  parts: { min: 0, max: 1000, minItems: 1, maxItems: 12 },
+  batchMl: { min: 0, max: 1_000_000 },
+} as const;
+
+export interface MixByPartsInput {
+  /** Parts by volume, one figure for each liquid, 0 to 1000 each, 1 to 12 liquids, not all of them 0. */
+  readonly parts: readonly number[];
+  /** Volume of the whole mix, mL, 0 to 1 000 000. */
+  readonly batchMl: number;
+}
+
+export interface MixByParts {
+  /** Volume of each liquid, mL, in the order of the parts. */
+  readonly volumesMl: readonly number[];
+}
+
+const sum = (parts: readonly number[]) => parts.reduce((total, part) => total + part, 0);
+const notEmpty = ({ parts }: MixByPartsInput) => sum(parts) > 0;
+
+/**
+ * How much of each liquid goes into a batch that is mixed by parts.
+ *
+ * @returns The volume of each liquid in mL, in the order of the parts; together they are the batch.
+ * @throws RangeError where an input is outside its limits, or every part is 0.
+ * Source: sharing a whole in proportion; worked examples from answers to students of pharmacy arithmetic.
+ * @example
+ * ```ts
+ * import { mixByParts } from '@scantling/finishing';
+ * // Three parts varnish, two of oil, one of thinner: 600 mL are 6 parts of 100 mL
+ * mixByParts({ parts: [3, 2, 1], batchMl: 600 }).volumesMl // => [300, 200, 100]
+ * ```
+ */
+export function mixByParts(input: MixByPartsInput): MixByParts {
+  requireInputs('mixByParts', input, { batchMl: limits.batchMl });
+  requireList('mixByParts', 'parts', input.parts, limits.parts);
+  requireThat('mixByParts', notEmpty(input), 'parts above 0 in total, got only zeros');
+  const total = sum(input.parts);
+  return { volumesMl: input.parts.map((part) => input.batchMl * (part / total)) };
+}
+
+export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'finishing/mix-by-parts',
+  title: 'Mixing by parts',
+  summary: 'How much of each liquid goes into a batch of finish that is mixed by parts.',
+  basis: 'derived',
+  inputs: {
+    parts: {
+      kind: 'numbers',
+      label: 'Parts',
+      unit: '1',
+      ...limits.parts,
+      help: 'By volume, one figure for each liquid: 3, 2, 1.',
+    },
+    batchMl: {
+      kind: 'number',
+      label: 'Batch',
+      unit: 'mL',
+      ...limits.batchMl,
+      help: 'Volume of the whole mix.',
+    },
+  },
+  outputs: { volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' } },
+  compute: mixByParts,
+  formula: String.raw`V_i = V \, \frac{p_i}{\sum_j p_j}`,
+  symbols: {
+    V_i: 'volume of one liquid',
+    V: 'volume of the batch',
+    p_i: 'its parts',
+    p_j: 'the parts of each',
+  },
+  requires: [{ says: 'parts above 0 in total', holds: notEmpty }],
+  sources: [
+    { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
+    { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },
+  ],
+  examples: [
+    {
+      given: { parts: [5, 60], batchMl: 260 },
+      expect: { volumesMl: ['20', '240'] },
+      from: {
+        source: alligationAnswer2022,
+        at: 'summary: 5 parts and 60 parts make 260 mL',
+        confirmed: 'text',
+      },
+    },
+    {
+      given: { parts: [30, 20], batchMl: 20 },
+      expect: { volumesMl: ['12', '8'] },
+      from: { source: alligationAnswer2023, at: 'last two lines: 30 parts and 20 parts', confirmed: 'text' },
+    },
+    {
+      given: { parts: [3, 2, 1], batchMl: 750 },
+      expect: { volumesMl: ['375.00', '250.00', '125.00'] },
+      from: { workedByHand: '3 + 2 + 1 = 6; 750 / 6 = 125 mL a part; 3 × 125 = 375, 2 × 125 = 250' },
+    },
+  ],
+  cautions: [
+    'Mix only liquids that their makers say go together, and try the mix on an offcut.',
+    oilyRags,
+    solvents,
+    productSheet,
+  ],
+}));
