@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
 
 const limits = {
@@ -40,7 +40,10 @@ export interface FixingTravel {
 export function fixingTravel(input: FixingTravelInput): FixingTravel {
   requireInputs('fixingTravel', input, limits);
   const { distanceMm, swellPct, shrinkPct } = input;
-  return { swellMm: (distanceMm * swellPct) / 100, shrinkMm: (distanceMm * shrinkPct) / 100 };
+  return {
+    swellMm: plusZero((distanceMm * swellPct) / 100),
+    shrinkMm: plusZero((distanceMm * shrinkPct) / 100),
+  };
 }
 
 export const fixingTravelRule = /* @__PURE__ */ defineRule(() => ({

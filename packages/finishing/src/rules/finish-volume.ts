@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { coatingConsumptionSheet } from '@scantling/rules/sources';
 import { oilyRags, productSheet, solvents } from '../cautions.ts';
 
@@ -42,7 +42,7 @@ export function finishVolume(input: FinishVolumeInput): FinishVolume {
   requireInputs('finishVolume', input, limits);
   const { areaM2, coats, spreadingRateM2PerL, lossPct } = input;
   const onTheWoodMl = ((areaM2 * coats) / spreadingRateM2PerL) * 1000;
-  return { volumeMl: (onTheWoodMl * 100) / (100 - lossPct) };
+  return { volumeMl: plusZero((onTheWoodMl * 100) / (100 - lossPct)) };
 }
 
 export const finishVolumeRule = /* @__PURE__ */ defineRule(() => ({

@@ -1,4 +1,4 @@
-import { defineRule, requireInputs, requireList, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs, requireList, requireThat } from '@scantling/rules';
 import { alligationAnswer2022, alligationAnswer2023 } from '@scantling/rules/sources';
 import { oilyRags, productSheet, solvents } from '../cautions.ts';
 
@@ -8,39 +8,44 @@ const limits = {
 } as const;
 
 export interface MixByPartsInput {
-  /** Parts by volume, one figure for each liquid, 0 to 1000 each, 1 to 12 liquids, not all of them 0. */
+  /** Parts by volume, one figure for each liquid, 0 to 1000 each, 1 to 12 liquids, 0.01 or more together. */
   readonly parts: readonly number[];
   /** Volume of the whole mix, mL, 0 to 1 000 000. */
   readonly batchMl: number;
 }
 
 export interface MixByParts {
+  /** Volume of one part, mL. */
+  readonly partMl: number;
   /** Volume of each liquid, mL, in the order of the parts. */
   readonly volumesMl: readonly number[];
 }
 
+const LEAST_TOTAL = 0.01;
+
 const sum = (parts: readonly number[]) => parts.reduce((total, part) => total + part, 0);
-const notEmpty = ({ parts }: MixByPartsInput) => sum(parts) > 0;
+const notEmpty = ({ parts }: MixByPartsInput) => sum(parts) >= LEAST_TOTAL;
 
 /**
  * How much of each liquid goes into a batch that is mixed by parts.
  *
- * @returns The volume of each liquid in mL, in the order of the parts; together they are the batch.
- * @throws RangeError where an input is outside its limits, or every part is 0.
+ * @returns The volume of one part and of each liquid, in mL, in the order of the parts; together they are the batch.
+ * @throws RangeError where an input is outside its limits, or the parts come to less than 0.01 together.
  * Source: sharing a whole in proportion; worked examples from answers to students of pharmacy arithmetic.
  * @example
  * ```ts
  * import { mixByParts } from '@scantling/finishing';
  * // Three parts varnish, two of oil, one of thinner: 600 mL are 6 parts of 100 mL
- * mixByParts({ parts: [3, 2, 1], batchMl: 600 }).volumesMl // => [300, 200, 100]
+ * mixByParts({ parts: [3, 2, 1], batchMl: 600 }) // => { partMl: 100, volumesMl: [300, 200, 100] }
  * ```
  */
 export function mixByParts(input: MixByPartsInput): MixByParts {
   requireInputs('mixByParts', input, { batchMl: limits.batchMl });
   requireList('mixByParts', 'parts', input.parts, limits.parts);
-  requireThat('mixByParts', notEmpty(input), 'parts above 0 in total, got only zeros');
   const total = sum(input.parts);
-  return { volumesMl: input.parts.map((part) => input.batchMl * (part / total)) };
+  requireThat('mixByParts', notEmpty(input), `parts of ${LEAST_TOTAL} or more together, got ${total}`);
+  const partMl = plusZero(input.batchMl / total);
+  return { partMl, volumesMl: input.parts.map((part) => plusZero(part * partMl)) };
 }
 
 export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
@@ -64,16 +69,20 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
       help: 'Volume of the whole mix.',
     },
   },
-  outputs: { volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' } },
+  outputs: {
+    partMl: { label: 'One part', unit: 'mL' },
+    volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' },
+  },
   compute: mixByParts,
-  formula: String.raw`V_i = V \, \frac{p_i}{\sum_j p_j}`,
+  formula: String.raw`v = \frac{V}{\sum_j p_j}, \qquad V_i = p_i \, v`,
   symbols: {
+    v: 'volume of one part',
     V_i: 'volume of one liquid',
     V: 'volume of the batch',
     p_i: 'its parts',
     p_j: 'the parts of each',
   },
-  requires: [{ says: 'parts above 0 in total', holds: notEmpty }],
+  requires: [{ says: 'parts of 0.01 or more together', holds: notEmpty }],
   sources: [
     { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
     { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },
@@ -81,7 +90,7 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
   examples: [
     {
       given: { parts: [5, 60], batchMl: 260 },
-      expect: { volumesMl: ['20', '240'] },
+      expect: { partMl: '4', volumesMl: ['20', '240'] },
       from: {
         source: alligationAnswer2022,
         at: 'summary: 5 parts and 60 parts make 260 mL',
@@ -95,10 +104,11 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
     },
     {
       given: { parts: [3, 2, 1], batchMl: 750 },
-      expect: { volumesMl: ['375.00', '250.00', '125.00'] },
+      expect: { partMl: '125.00', volumesMl: ['375.00', '250.00', '125.00'] },
       from: { workedByHand: '3 + 2 + 1 = 6; 750 / 6 = 125 mL a part; 3 × 125 = 375, 2 × 125 = 250' },
     },
   ],
+  laws: [{ of: 'partMl', by: { batchMl: 'proportional' } }],
   cautions: [
     'Mix only liquids that their makers say go together, and try the mix on an offcut.',
     oilyRags,

@@ -1,4 +1,4 @@
-import { defineRule, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
 import { concreteMathematics1994 } from '@scantling/rules/sources';
 
 const limits = {
@@ -41,7 +41,7 @@ export function centredRow(input: CentredRowInput): CentredRow {
   const { lengthMm, pitchMm, count } = input;
   const rowMm = (count - 1) * pitchMm;
   requireThat('centredRow', fits(input), `a row no longer than lengthMm ${lengthMm}, got ${rowMm} mm`);
-  return { firstMm: (lengthMm - rowMm) / 2 };
+  return { firstMm: plusZero((lengthMm - rowMm) / 2) };
 }
 
 export const centredRowRule = /* @__PURE__ */ defineRule(() => ({

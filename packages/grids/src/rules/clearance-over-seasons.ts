@@ -180,7 +180,7 @@ export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({
       expect: { clearanceMm: '-17.000' },
       from: {
         workedByHand:
-          'shrunk, the hole is at 100 + (600 − 100) × 0.02 = 110, 110 − 103 = 7 mm inside; 7 to get the centre out and 10 for the radius = 17 mm of overlap',
+          'shrunk, the hole is at 100 + (600 − 100) × 0.02 = 110, inside by 110 − 103 = 7 mm; the radius is 20 / 2 = 10 mm; −7 − 10 = −17 mm',
       },
     },
   ],

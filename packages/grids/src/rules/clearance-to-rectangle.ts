@@ -152,7 +152,7 @@ u &= \max(x_R - x,\; x - x_R - L), \quad v = \max(y_R - y,\; y - y_R - W)
       expect: { clearanceMm: '-15.000' },
       from: {
         workedByHand:
-          'inside, nearest to the back edge at 140: 140 − 135 = 5 to get the centre out and 10 for the radius = 15 mm of overlap',
+          'inside, nearest to the back edge at 140: 140 − 135 = 5 to get the centre out; and 20 / 2 = 10 for the radius; −5 − 10 = −15 mm',
       },
     },
   ],
