@@ -4,8 +4,25 @@
  * @module movement
  */
 export {
+  woodHandbook2010Table42 as equilibriumMoistureTable,
+  woodHandbook2010Table42Provenance as equilibriumMoistureProvenance,
+} from './data/wood-handbook-2010--table-4-2.generated.ts';
+export type { EquilibriumMoistureRow } from './rows.ts';
+export {
+  type EquilibriumMoisture,
+  type EquilibriumMoistureInput,
+  equilibriumMoisture,
+  equilibriumMoistureRule,
+} from './rules/equilibrium-moisture.ts';
+export {
   type WidthChange,
   type WidthChangeInput,
   widthChange,
   widthChangeRule,
 } from './rules/width-change.ts';
+export {
+  type WidthChangeByShrinkage,
+  type WidthChangeByShrinkageInput,
+  widthChangeByShrinkage,
+  widthChangeByShrinkageRule,
+} from './rules/width-change-by-shrinkage.ts';

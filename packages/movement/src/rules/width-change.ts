@@ -1,5 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
+import { boardsDiffer } from '../cautions.ts';
 
 const limits = {
   widthMm: { min: 0, max: 10_000 },
@@ -42,6 +43,13 @@ export function widthChange(input: WidthChangeInput): WidthChange {
   requireInputs('widthChange', input, limits);
   const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input;
   return { changeMm: plusZero(widthMm * coefficientPerPct * (toMoisturePct - fromMoisturePct)) };
+}
+
+/** Eq. 13-3, with the total shrinkage S that a coefficient C = 1 / (3000 / S − 30 + 10) stands for. */
+function byTotalShrinkage(input: WidthChangeInput): number {
+  const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input;
+  const shrinkagePct = (3000 * coefficientPerPct) / (1 + 20 * coefficientPerPct);
+  return (widthMm * (toMoisturePct - fromMoisturePct)) / (3000 / shrinkagePct - 30 + fromMoisturePct);
 }
 
 export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
@@ -99,4 +107,16 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
       },
     },
   ],
+  peers: [
+    {
+      name: 'the change by total shrinkage, from 30 % fibre saturation',
+      of: 'changeMm',
+      compute: byTotalShrinkage,
+      // The coefficient is a share of the width at 10 % moisture content; at 6 or 14 % the width differs by 4 C.
+      relative: 0.025,
+      over: { coefficientPerPct: [0, 0.006], fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
+      source: { source: woodHandbook2010, at: 'Eq. 13-3, p. 13-17', confirmed: 'memory' },
+    },
+  ],
+  cautions: [boardsDiffer],
 }));

@@ -1,0 +1,167 @@
+import { defineRule, requireInputs } from '@scantling/rules';
+import { simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
+
+// Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
+// denominator comes near zero and the result rises with the humidity. Above 100 °C the relative humidity of air
+// at ordinary pressure cannot reach 100 %.
+const limits = {
+  temperatureC: { min: -30, max: 100 },
+  relativeHumidityPct: { min: 0, max: 100 },
+} as const;
+
+export interface EquilibriumMoistureInput {
+  /** Temperature of the air, °C, −30 to 100. */
+  readonly temperatureC: number;
+  /** Relative humidity of the air, %, 0 to 100. */
+  readonly relativeHumidityPct: number;
+}
+
+export interface EquilibriumMoisture {
+  /** Moisture content of the wood, % of its ovendry mass. */
+  readonly moisturePct: number;
+}
+
+/**
+ * The moisture content that wood comes to in air of a steady temperature and humidity. Species differ little;
+ * wood that dries down to it stays a little wetter than wood that takes moisture up.
+ *
+ * @returns The moisture content, % of ovendry mass.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), Eq. 4-5, claimed for the range of its Table 4-2: from −1.1 °C up, 5 to 95 %
+ * relative humidity.
+ * @example
+ * ```ts
+ * import { equilibriumMoisture } from '@scantling/movement';
+ * equilibriumMoisture({ temperatureC: 20, relativeHumidityPct: 50 }).moisturePct // => 9.271
+ * equilibriumMoisture({ temperatureC: 20, relativeHumidityPct: 101 }) // throws equilibriumMoisture requires relativeHumidityPct between 0 and 100
+ * ```
+ */
+export function equilibriumMoisture(input: EquilibriumMoistureInput): EquilibriumMoisture {
+  requireInputs('equilibriumMoisture', input, limits);
+  const { temperatureC: t, relativeHumidityPct } = input;
+  const w = 349 + 1.29 * t + 0.0135 * t * t;
+  const k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
+  const k1 = 6.27 - 0.00938 * t - 0.000303 * t * t;
+  const k2 = 1.91 + 0.0407 * t - 0.000293 * t * t;
+  const kh = (k * relativeHumidityPct) / 100;
+  const hydrated = k1 * kh;
+  const twiceHydrated = hydrated * k2 * kh;
+  return {
+    moisturePct:
+      (1800 / w) * (kh / (1 - kh) + (hydrated + 2 * twiceHydrated) / (1 + hydrated + twiceHydrated)),
+  };
+}
+
+/** The same equation with its constants for °F. */
+function byFahrenheit({ temperatureC, relativeHumidityPct }: EquilibriumMoistureInput): number {
+  const t = temperatureC * 1.8 + 32;
+  const w = 330 + 0.452 * t + 0.00415 * t ** 2;
+  const k = 0.791 + 0.000463 * t - 0.000000844 * t ** 2;
+  const k1 = 6.34 + 0.000775 * t - 0.0000935 * t ** 2;
+  const k2 = 1.09 + 0.0284 * t - 0.0000904 * t ** 2;
+  const h = relativeHumidityPct / 100;
+  const once = k1 * k * h;
+  const twice = k1 * k2 * k ** 2 * h ** 2;
+  return (1800 / w) * ((k * h) / (1 - k * h) + (once + 2 * twice) / (1 + once + twice));
+}
+
+const tableCell = (at: string) =>
+  ({ source: woodHandbook2010, at: `Table 4-2, ${at}`, confirmed: 'memory' }) as const;
+
+export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'movement/equilibrium-moisture',
+  title: 'Equilibrium moisture content',
+  summary:
+    'The moisture content that wood settles at when the air around it keeps its temperature and humidity.',
+  basis: 'measured',
+  inputs: {
+    temperatureC: {
+      kind: 'number',
+      label: 'Air temperature',
+      unit: '°C',
+      ...limits.temperatureC,
+      help: 'Where the wood is kept, averaged over weeks.',
+    },
+    relativeHumidityPct: {
+      kind: 'number',
+      label: 'Relative humidity',
+      unit: '%',
+      ...limits.relativeHumidityPct,
+      help: 'Of the same air, averaged over weeks: thick wood does not follow a single damp day.',
+    },
+  },
+  outputs: {
+    moisturePct: { label: 'Moisture content of the wood', unit: '%', help: 'Share of its ovendry mass.' },
+  },
+  compute: equilibriumMoisture,
+  formula: String.raw`\begin{aligned}
+M &= \frac{1800}{W}\left[\frac{K h}{1 - K h} + \frac{K_1 K h + 2 K_1 K_2 K^2 h^2}{1 + K_1 K h + K_1 K_2 K^2 h^2}\right] \\
+W &= 349 + 1.29\,T + 0.0135\,T^2 \\
+K &= 0.805 + 0.000736\,T - 0.00000273\,T^2 \\
+K_1 &= 6.27 - 0.00938\,T - 0.000303\,T^2 \\
+K_2 &= 1.91 + 0.0407\,T - 0.000293\,T^2
+\end{aligned}`,
+  symbols: {
+    M: 'moisture content of the wood, %',
+    h: 'relative humidity, as a fraction',
+    T: 'temperature of the air, °C',
+    'W, K, K_1, K_2': 'constants of the equation at that temperature',
+  },
+  valid: { temperatureC: [-1.1, 100], relativeHumidityPct: [5, 95] },
+  sources: [
+    { source: woodHandbook2010, at: 'Eq. 4-5 and Table 4-2, ch. 4', confirmed: 'text' },
+    { source: simpson1998, at: 'equation with its constants for °C', confirmed: 'text' },
+  ],
+  examples: [
+    {
+      given: { temperatureC: 60, relativeHumidityPct: 55 },
+      expect: { moisturePct: '8.4' },
+      from: {
+        source: woodHandbook2010,
+        at: 'Eq. 4-5 at 140 °F and 55 %, as an encyclopedia article on equilibrium moisture content works it out',
+        confirmed: 'text',
+        erratum: 'The same article quotes 8.0 from an older table.',
+      },
+    },
+    {
+      given: { temperatureC: (70 - 32) / 1.8, relativeHumidityPct: 40 },
+      expect: { moisturePct: '7.7' },
+      from: tableCell('70 °F, 40 %'),
+    },
+    {
+      given: { temperatureC: -1.1, relativeHumidityPct: 95 },
+      expect: { moisturePct: '24.3' },
+      from: tableCell('−1.1 °C, 95 %'),
+    },
+    {
+      given: { temperatureC: 20, relativeHumidityPct: 50 },
+      expect: { moisturePct: '9.271' },
+      from: {
+        workedByHand:
+          'W = 349 + 1.29 × 20 + 0.0135 × 400 = 380.2; ' +
+          'K = 0.805 + 0.000736 × 20 − 0.00000273 × 400 = 0.818628; ' +
+          'K₁ = 6.27 − 0.00938 × 20 − 0.000303 × 400 = 5.9612; ' +
+          'K₂ = 1.91 + 0.0407 × 20 − 0.000293 × 400 = 2.6068; ' +
+          'K h = 0.818628 × 0.5 = 0.409314; ' +
+          'K₁ K h = 5.9612 × 0.409314 = 2.440003; ' +
+          'K₁ K₂ K² h² = 2.440003 × 2.6068 × 0.409314 = 2.603483; ' +
+          'first term 0.409314 / (1 − 0.409314) = 0.69295; ' +
+          'second term (2.440003 + 2 × 2.603483) / (1 + 2.440003 + 2.603483) = 1.26532; ' +
+          'M = 1800 / 380.2 × (0.69295 + 1.26532) = 9.271 %',
+      },
+    },
+  ],
+  laws: [{ of: 'moisturePct', by: { relativeHumidityPct: 'increasing' } }],
+  peers: [
+    {
+      name: 'the same equation with its constants for °F',
+      of: 'moisturePct',
+      compute: byFahrenheit,
+      absolute: 0.02,
+      source: { source: woodHandbook2010, at: 'Eq. 4-5, constants for °F', confirmed: 'memory' },
+    },
+  ],
+  cautions: [
+    'Wood takes weeks to months to get there, longer where it is thick or finished. Measure with a moisture meter before you cut a joint that has to fit.',
+  ],
+}));

@@ -1,0 +1,97 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { type Column, cell, readTable, type Table, tableIds } from './table.ts';
+
+const camel = (kebab: string) => kebab.replace(/-+([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+
+/** `wood-handbook-2010--table-4-3` holds `woodHandbook2010Table43`. */
+export const exportName = (id: string): string => camel(id);
+
+/** A cell as the generated rows hold it: numbers as numbers, an empty cell as `null`. */
+function literal({ kind }: Column, text: string): string {
+  if (text === '') return 'null';
+  return JSON.stringify(kind === 'number' ? Number(text) : text);
+}
+
+function rowSource(table: Table, row: readonly string[]): string {
+  const fields = Object.entries(table.meta.columns).flatMap(([heading, column]) =>
+    column.kind === 'address' ? [] : [`${column.name}: ${literal(column, cell(table, row, heading))}`],
+  );
+  return `  { ${fields.join(', ')} },`;
+}
+
+/** The module that holds a table's rows, and apart from them where they come from. */
+export function generateModule(table: Table): string {
+  const { id, meta, rows } = table;
+  const { at, title, rights, errata, notes } = meta;
+  const source = camel(meta.source);
+  const provenance = Object.entries({ at, title, rights, errata, notes }).map(
+    ([name, value]) => `  ${name}: ${JSON.stringify(value)},`,
+  );
+  return [
+    `// Written by \`npm run tables\` from data/tables/${id}.csv; a change belongs there.`,
+    `import { ${source} } from '@scantling/rules/sources';`,
+    `import type { ${[meta.rowType, 'TableProvenance'].sort().join(', ')} } from '../rows.ts';`,
+    '',
+    `export const ${exportName(id)}: readonly ${meta.rowType}[] = [`,
+    ...rows.map((row) => rowSource(table, row)),
+    '];',
+    '',
+    `export const ${exportName(id)}Provenance: TableProvenance = {`,
+    `  source: ${source},`,
+    ...provenance,
+    '};',
+    '',
+  ].join('\n');
+}
+
+/** The meta file with the row count and checksum that its table has now; nothing else in it moves. */
+export const refreshMeta = ({ metaText, rows, sha256 }: Table): string =>
+  metaText
+    .replace(/"rowCount": *-?\d+/, `"rowCount": ${rows.length}`)
+    .replace(/"sha256": *"[^"]*"/, `"sha256": "${sha256}"`);
+
+/** A file as it should stand; `null` where it should not stand at all. */
+export interface BuiltFile {
+  readonly path: string;
+  readonly content: string | null;
+}
+
+const generatedDir = (packageDir: string) => join(packageDir, 'src', 'data');
+
+export const generatedPath = (packageDir: string, id: string): string =>
+  join(generatedDir(packageDir), `${id}.generated.ts`);
+
+function filesOfTable(table: Table): BuiltFile[] {
+  const meta = join(table.packageDir, 'data', 'tables', `${table.id}.meta.json`);
+  return [
+    { path: generatedPath(table.packageDir, table.id), content: generateModule(table) },
+    { path: meta, content: refreshMeta(table) },
+  ];
+}
+
+/** Every file that follows from a package's tables, and generated files whose table is gone. */
+export function builtFiles(packageDir: string): BuiltFile[] {
+  const ids = tableIds(packageDir);
+  const dir = generatedDir(packageDir);
+  const orphans = (existsSync(dir) ? readdirSync(dir) : [])
+    .filter((file) => file.endsWith('.generated.ts') && !ids.includes(file.slice(0, -'.generated.ts'.length)))
+    .map((file) => ({ path: join(dir, file), content: null }));
+  return [...ids.flatMap((id) => filesOfTable(readTable(packageDir, id))), ...orphans];
+}
+
+const contentOf = (path: string) => (existsSync(path) ? readFileSync(path, 'utf8') : null);
+
+/** The built files that do not stand as they should. */
+export const staleFiles = (packageDir: string): BuiltFile[] =>
+  builtFiles(packageDir).filter(({ path, content }) => contentOf(path) !== content);
+
+/** Makes a built file stand as it should. */
+export function writeBuilt({ path, content }: BuiltFile): void {
+  if (content === null) {
+    rmSync(path);
+  } else {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, content);
+  }
+}
