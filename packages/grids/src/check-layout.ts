@@ -25,7 +25,7 @@ function requireFields(
 }
 
 function checkKeepOuts(keepOuts: readonly KeepOut[]): void {
-  requireThat(CALLER, Array.isArray(keepOuts), 'keepOuts to be a list');
+  requireThat(CALLER, Array.isArray(keepOuts), `keepOuts to be a list, got ${typeof keepOuts}`);
   requireThat(
     CALLER,
     keepOuts.length <= MOST_KEEP_OUTS,
@@ -35,7 +35,11 @@ function checkKeepOuts(keepOuts: readonly KeepOut[]): void {
   for (const [i, keepOut] of keepOuts.entries()) {
     const path = `keepOuts[${i}]`;
     const { id, belongsTo } = keepOut ?? {};
-    requireThat(CALLER, typeof id === 'string' && id.trim() !== '', `${path}.id to be a name`);
+    requireThat(
+      CALLER,
+      typeof id === 'string' && id.trim() !== '',
+      `${path}.id to be a name, got ${typeof id === 'string' ? `"${id}"` : typeof id}`,
+    );
     const holder = taken.get(id);
     requireThat(CALLER, !holder, `${path}.id unlike every other, got "${id}", the name of ${holder}`);
     taken.set(id, path);
@@ -56,7 +60,7 @@ const fill = (sideMm: number, firstMm: number, pitchMm: number, awayMm: number) 
 
 /** Throws where a layout makes no sense; gives the number of columns and rows where it does. */
 export function checkLayout(grid: HoleGrid): { columns: number; rows: number } {
-  const { panel, firstHole, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm, movement } = grid;
+  const { panel, firstHole, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm, movement } = grid ?? {};
   requireFields('panel', panel, { lengthMm: side, widthMm: side });
   requireInputs(
     CALLER,
