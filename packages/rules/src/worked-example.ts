@@ -35,7 +35,7 @@ export interface ExpectedValue {
  *
  * @param expected - The figure as printed.
  * @returns Value and tolerance, both in the output's unit.
- * @throws RangeError where the text is not a plain decimal number.
+ * @throws RangeError where the text is not a plain decimal number, or the unit is of no size.
  * @example
  * ```ts
  * import { expectedValue } from '@scantling/rules';
@@ -47,6 +47,12 @@ export function expectedValue(expected: Expected): ExpectedValue {
   const { printed, times } = typeof expected === 'string' ? { printed: expected, times: 1 } : expected;
   const match = /^-?\d+(?:\.(\d+))?(?:e(-?\d+))?$/.exec(printed);
   if (!match) throw new RangeError(`expectedValue requires a decimal number as printed, got "${printed}"`);
+  const value = Number(printed) * times;
+  if (times === 0 || !Number.isFinite(value)) {
+    throw new RangeError(
+      `expectedValue requires a finite figure times a number other than 0, got ${printed} times ${times}`,
+    );
+  }
   const lastDigit = Number(match[2] ?? 0) - (match[1]?.length ?? 0);
-  return { value: Number(printed) * times, tolerance: Number(`0.5e${lastDigit}`) * Math.abs(times) };
+  return { value, tolerance: Number(`0.5e${lastDigit}`) * Math.abs(times) };
 }

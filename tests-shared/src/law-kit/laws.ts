@@ -1,95 +1,110 @@
-import type { AnyRule, Law, LawShape, NumberInput, Peer } from '@scantling/rules';
+import type { AnyRule, InputSpec, Law, LawShape, NumberInput } from '@scantling/rules';
 import fc from 'fast-check';
-import { type Input, inputArb } from './input-arbitrary.ts';
+import { type Input, inputArb, isLawful, numberArb } from './input-arbitrary.ts';
 import { agree, counterexamples, type Problems, rounding } from './problem.ts';
 
-type Line = (x: number) => number | null;
+type AnyLaw = Law<Record<string, unknown>, Record<string, unknown>>;
 
+/** Two places along one input, a third between them, and the output at each. */
 interface Trial {
-  readonly at: Line;
+  readonly at: (x: number) => number | null;
   readonly from: number;
   readonly to: number;
-  readonly share: number;
+  readonly between: number;
 }
+
+/** Whether two results differ by more than the rounding of arithmetic. */
+const differ = (a: number, b: number) => Math.abs(a - b) > rounding(a, b);
+
+const ordered = ({ at, from, to }: Trial) => [at(Math.min(from, to)), at(Math.max(from, to))] as const;
 
 /** What each shape asks of one output along one input; `true` means that it was seen to change. */
 const shapes: Record<LawShape, (trial: Trial) => boolean> = {
-  increasing: ({ at, from, to }) => {
-    const [low, high] = [at(Math.min(from, to)), at(Math.max(from, to))];
+  increasing: (trial) => {
+    const [low, high] = ordered(trial);
     if (low === null || high === null) return false;
     if (!(high >= low - rounding(low, high))) throw new Error(`falls from ${low} to ${high}`);
-    return high > low;
+    return differ(low, high);
   },
-  decreasing: ({ at, from, to }) => {
-    const [low, high] = [at(Math.min(from, to)), at(Math.max(from, to))];
+  decreasing: (trial) => {
+    const [low, high] = ordered(trial);
     if (low === null || high === null) return false;
     if (!(high <= low + rounding(low, high))) throw new Error(`rises from ${low} to ${high}`);
-    return high < low;
+    return differ(low, high);
   },
-  linear: ({ at, from, to, share }) => {
-    const [a, b, between] = [at(from), at(to), at(from + share * (to - from))];
-    if (a === null || b === null || between === null) return false;
-    const expected = a + share * (b - a);
-    if (!agree(between, expected, { absolute: rounding(a, b) }))
-      throw new Error(`${between} is not ${expected}`);
-    return a !== b;
-  },
-  proportional: ({ at, to, share }) => {
-    const [whole, part] = [at(to), at(share * to)];
-    if (whole === null || part === null) return false;
-    if (!agree(part, share * whole, { absolute: rounding(whole) })) {
-      throw new Error(`${part} is not ${share} of ${whole}`);
+  linear: ({ at, from, to, between }) => {
+    const [a, b, middle] = [at(from), at(to), at(between)];
+    if (a === null || b === null || middle === null || from === to) return false;
+    const expected = a + ((between - from) / (to - from)) * (b - a);
+    if (!(Math.abs(middle - expected) <= rounding(a, b))) {
+      throw new Error(`${middle} is not ${expected}`);
     }
-    return whole !== 0;
+    return differ(a, b) && between !== from && between !== to;
+  },
+  proportional: ({ at, to, between }) => {
+    const [whole, part] = [at(to), at(between)];
+    if (whole === null || part === null || to === 0) return false;
+    const expected = (between / to) * whole;
+    if (!agree(part, expected)) {
+      throw new Error(`${part} is not ${between / to} of ${whole}`);
+    }
+    return differ(whole, part);
   },
 };
 
-const lawful = (rule: AnyRule, input: Input) => (rule.requires ?? []).every(({ holds }) => holds(input));
+/** The place on the way from one value of an input to another that its other conditions still allow. */
+function reach(rule: AnyRule, input: Input, name: string, goal: number): number {
+  const { integer } = rule.inputs[name] as NumberInput;
+  const from = input[name] as number;
+  let to = goal;
+  for (let halvings = 0; halvings < 40 && !isLawful(rule, { ...input, [name]: to }); halvings++) {
+    const half = (to - from) / 2;
+    to = from + (integer ? Math.trunc(half) : half);
+  }
+  return to;
+}
 
 function shapeProblems(rule: AnyRule, of: string, name: string, shape: LawShape): Problems {
-  const { min, max } = rule.inputs[name] as NumberInput;
-  const place = fc.double({ min, max, noNaN: true });
+  const { min, max, integer } = rule.inputs[name] as NumberInput;
+  const place = numberArb(rule.inputs[name] as NumberInput);
   const share = fc.double({ min: 0, max: 1, noNaN: true });
   let seen = 0;
-  const problems = counterexamples(
-    fc.tuple(inputArb(rule), place, place, share),
-    ([input, from, to, share]) => {
-      const at: Line = (x) => {
-        const moved = { ...input, [name]: x };
-        if (x < min || x > max || !lawful(rule, moved)) return null;
-        return (rule.compute(moved)[of] as number | null) ?? null;
-      };
-      if (shapes[shape]({ at, from, to, share })) seen += 1;
-    },
-  );
+  const problems = counterexamples(fc.tuple(inputArb(rule), place, share), ([input, goal, part]) => {
+    const from = input[name] as number;
+    const to = reach(rule, input, name, goal);
+    // A proportion is seen from nought, or as near to it as the limits go; other shapes between any two places.
+    const start = shape === 'proportional' ? Math.max(0, min) : from;
+    const exact = start + part * (to - start);
+    const between = integer ? Math.round(exact) : exact;
+    const at = (x: number) => {
+      const moved = { ...input, [name]: x };
+      if (!(x >= min && x <= max) || !isLawful(rule, moved)) return null;
+      const result = rule.compute(moved)[of];
+      if (typeof result !== 'number' && result !== null) throw new Error('it is not a single number');
+      return result;
+    };
+    if (shapes[shape]({ at, from, to, between })) seen += 1;
+  });
   if (problems.length > 0) return problems.map((problem) => `${of} is not ${shape} in ${name}: ${problem}`);
   return seen > 0 ? [] : [`${of} was never seen to change with ${name}`];
 }
 
-/** Declared laws hold, and each was seen at work. */
-export const lawProblems = (rule: AnyRule): Problems =>
-  ((rule.laws ?? []) as Law<Record<string, unknown>, Record<string, unknown>>[]).flatMap(({ of, by }) =>
-    Object.entries(by).flatMap(([name, shape]) => shapeProblems(rule, of, name, shape as LawShape)),
+function lawProblem(rule: AnyRule, { of, by }: AnyLaw): Problems {
+  if (!(of in rule.outputs)) return [`a law is about ${of}, which is not an output`];
+  if (Object.keys(by).length === 0) return [`the law of ${of} says nothing`];
+  return Object.entries(by).flatMap(([name, shape]) =>
+    (rule.inputs as Record<string, InputSpec>)[name]?.kind === 'number'
+      ? shapeProblems(rule, of, name, shape as LawShape)
+      : [`the law of ${of} is about ${name}, which is not a number that goes in`],
   );
-
-/** The same rule with limits no wider than a peer's claim. */
-function narrowed(rule: AnyRule, over: Peer<Input, unknown>['over']): AnyRule {
-  const inputs = Object.entries(over ?? {}).map(([name, range]) => {
-    const [min, max] = range as readonly [number, number];
-    return [name, { ...rule.inputs[name], min, max }];
-  });
-  return { ...rule, inputs: { ...rule.inputs, ...Object.fromEntries(inputs) } };
 }
 
-/** Other published ways to the same number agree, and the agreement asked for is a real one. */
-export const peerProblems = (rule: AnyRule): Problems =>
-  ((rule.peers ?? []) as Peer<Input, Record<string, unknown>>[]).flatMap((peer) => {
-    if (peer.relative === undefined && peer.absolute === undefined)
-      return [`${peer.name} states no agreement`];
-    return counterexamples(inputArb(narrowed(rule, peer.over)), (input) => {
-      const ours = rule.compute(input)[peer.of] as number;
-      const theirs = peer.compute(input);
-      const allowed = { absolute: peer.absolute ?? rounding(ours, theirs), relative: peer.relative ?? 0 };
-      if (!agree(ours, theirs, allowed)) throw new Error(`${ours}, ${peer.name} gives ${theirs}`);
-    });
-  });
+/** Declared laws hold, and each was seen at work. A rule that numbers go into has a law, or a peer. */
+export function lawProblems(rule: AnyRule): Problems {
+  const laws = (rule.laws ?? []) as AnyLaw[];
+  const answersToNumbers = Object.values<InputSpec>(rule.inputs).some(({ kind }) => kind === 'number');
+  if (laws.length === 0 && (rule.peers ?? []).length === 0 && answersToNumbers) {
+    return ['declares no law and no peer'];
+  }
+  return laws.flatMap((law) => lawProblem(rule, law));
+}

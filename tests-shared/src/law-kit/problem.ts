@@ -15,9 +15,9 @@ export function counterexamples<T>(
   return [`${because} at ${fc.stringify(result.counterexample)}`];
 }
 
-/** Whether two numbers agree. Written so that NaN does not. */
-export const agree = (a: number, b: number, { absolute = 0, relative = 0 }) =>
-  Math.abs(a - b) <= Math.max(absolute, relative * Math.max(Math.abs(a), Math.abs(b)));
-
 /** Room for the rounding of floating-point arithmetic on numbers of this size. */
 export const rounding = (...values: number[]) => 1e-9 * Math.max(1e-9, ...values.map(Math.abs));
+
+/** Whether two numbers agree, rounding apart. Written so that NaN does not. */
+export const agree = (a: number, b: number, { absolute = 0, relative = 0 } = {}) =>
+  Math.abs(a - b) <= Math.max(absolute, relative * Math.max(Math.abs(a), Math.abs(b))) + rounding(a, b);
