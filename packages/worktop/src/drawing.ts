@@ -1,0 +1,14 @@
+import { planView } from './drawing/plan-view.ts';
+import { sceneSvg } from './drawing/svg.ts';
+import type { WorktopPlan } from './result.ts';
+
+/**
+ * The top seen from above, to scale on an A3 sheet, with its holes, what is let in and the base underneath.
+ *
+ * @param result - A computed plan.
+ * @returns An SVG file, one user unit a millimetre on paper; `null` for a top too large for a scale of 1:100.
+ */
+export function planDrawing(result: WorktopPlan): string | null {
+  const scene = planView(result);
+  return scene && sceneSvg(scene);
+}

@@ -1,0 +1,16 @@
+import { formatLength } from '@scantling/units';
+
+/** `1479.6 mm` */
+export const millimetres = (mm: number): string => formatLength(mm, { unit: 'mm', decimals: 1 });
+
+/** `58 1/4 in`, to the nearest 1/64 in */
+export const inches = (mm: number): string => formatLength(mm, { unit: 'in', denominator: 64 });
+
+/** `1479.6 mm (58 1/4 in)` */
+export const bothUnits = (mm: number): string => `${millimetres(mm)} (${inches(mm)})`;
+
+/** `+1.2 mm`, `−3.0 mm` */
+export const signedMillimetres = (mm: number): string => `${mm < 0 ? '−' : '+'}${millimetres(Math.abs(mm))}`;
+
+/** A figure on a drawing, whose sheet names the unit: `112`, `15.9`. */
+export const dimensionText = (mm: number): string => millimetres(mm).replace(/(\.0)? mm$/, '');

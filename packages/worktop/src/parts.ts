@@ -1,0 +1,93 @@
+import { fixingTravel, slotLength } from '@scantling/fastening';
+import { finishVolume, mixByParts, spreadingRate } from '@scantling/finishing';
+import { type KeepOut, layoutHoles } from '@scantling/grids';
+import type { Obstacle, Plan } from './plan.ts';
+import type { BlockedHole, PlannedFinish, PlannedFixing, PlannedHole } from './result.ts';
+import type { Swing } from './season.ts';
+
+const keepOut = (obstacle: Obstacle, belongsTo: KeepOut['belongsTo']): KeepOut => ({
+  id: obstacle.name,
+  xMm: obstacle.xMm,
+  yMm: obstacle.yMm,
+  lengthMm: obstacle.lengthMm,
+  widthMm: obstacle.widthMm,
+  clearanceMm: obstacle.clearanceMm,
+  belongsTo,
+});
+
+/** A screw is a keep-out too: it is fixed in the top, so no hole may run into it. */
+const screws = ({ fixings, shankDiameterMm, screwClearanceMm }: Plan['base']): Obstacle[] =>
+  fixings.map(({ name, xMm, yMm }) => ({
+    name: `screw ${name}`,
+    xMm: xMm - shankDiameterMm / 2,
+    yMm: yMm - shankDiameterMm / 2,
+    lengthMm: shankDiameterMm,
+    widthMm: shankDiameterMm,
+    clearanceMm: screwClearanceMm,
+  }));
+
+/** People count from 1. */
+const fromOne = <T extends { readonly row: number; readonly column: number }>(hole: T): T => ({
+  ...hole,
+  row: hole.row + 1,
+  column: hole.column + 1,
+});
+
+/** The grid laid out so that it misses the base in every season, and the inlays and screws always. */
+export function plannedHoles(
+  { top, base, holes }: Plan,
+  swing: Swing,
+): { holes: PlannedHole[]; blockedHoles: BlockedHole[] } {
+  const { first, diameterMm, pitchXMm, pitchYMm, columns, rows, edgeMarginMm } = holes;
+  const grid = layoutHoles({
+    panel: { lengthMm: top.lengthMm, widthMm: top.widthMm },
+    firstHole: first,
+    holeDiameterMm: diameterMm,
+    pitchXMm,
+    pitchYMm,
+    columns,
+    rows,
+    edgeMarginMm,
+    keepOuts: [
+      ...base.members.map((member) => keepOut(member, 'base')),
+      ...[...top.inlays, ...screws(base)].map((inlay) => keepOut(inlay, 'top')),
+    ],
+    movement: { fixedLineYMm: base.fixedLineMm, ...swing },
+  });
+  return { holes: grid.holes.map(fromOne), blockedHoles: grid.dropped.map(fromOne) };
+}
+
+/** What each screw travels, and the slot that it needs for it. */
+export const plannedFixings = ({ base }: Plan, swing: Swing): PlannedFixing[] =>
+  base.fixings.map((fixing) => {
+    const travel = fixingTravel({ distanceMm: Math.abs(fixing.yMm - base.fixedLineMm), ...swing });
+    const { slotLengthMm, screwFromInnerEndMm } = slotLength({
+      ...travel,
+      shankDiameterMm: base.shankDiameterMm,
+      clearanceMm: base.slotClearanceMm,
+    });
+    return { ...fixing, ...travel, neededSlotMm: slotLengthMm, screwFromInnerEndMm };
+  });
+
+/** Both faces and the four edges, less the mouths of the holes and with their walls. */
+function finishedAreaM2({ top, holes }: Plan, count: number): number {
+  const { lengthMm: l, widthMm: w, thicknessMm: t } = top;
+  const d = holes.diameterMm;
+  const mm2 = 2 * (l * w + l * t + w * t) + count * Math.PI * d * (t - d / 2);
+  return mm2 / 1e6;
+}
+
+/** How much finish all coats take, and how it is mixed. */
+export function plannedFinish(plan: Plan, holeCount: number): PlannedFinish {
+  const { coats, volumeSolidsPct, dryFilmUm, lossPct, mix } = plan.finish;
+  const areaM2 = finishedAreaM2(plan, holeCount);
+  const { spreadingRateM2PerL } = spreadingRate({ volumeSolidsPct, dryFilmUm });
+  const { volumeMl } = finishVolume({ areaM2, coats, spreadingRateM2PerL, lossPct });
+  const { volumesMl } = mixByParts({ parts: mix.map(({ parts }) => parts), batchMl: volumeMl });
+  return {
+    areaM2,
+    spreadingRateM2PerL,
+    volumeMl,
+    mix: mix.map(({ name }, i) => ({ name, volumeMl: volumesMl[i] as number })),
+  };
+}

@@ -1,0 +1,95 @@
+import { bothUnits, signedMillimetres } from './lengths.ts';
+import type { Check, WorktopPlan } from './result.ts';
+
+const section = (heading: string, lines: readonly string[]) =>
+  [heading, ...lines.flatMap((line) => line.split('\n')).map((line) => `  ${line}`)].join('\n');
+
+/** Rows as text, each column as wide as its widest cell. */
+function columns(rows: readonly (readonly string[])[]): string[] {
+  const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => row[i]?.length ?? 0)));
+  return rows.map((row) =>
+    row
+      .map((cell, i) => cell.padEnd(widths[i] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+function topSection({ plan: { top } }: WorktopPlan): string {
+  return section('Top', [
+    ...columns([
+      ['length', bothUnits(top.lengthMm)],
+      ['width', bothUnits(top.widthMm)],
+      ['thickness', bothUnits(top.thicknessMm)],
+    ]),
+    `${top.species}, ${top.cut}, ${top.moisturePct} % moisture content on building day`,
+  ]);
+}
+
+function yearSection({ movement }: WorktopPlan): string {
+  const { driestMoisturePct, wettestMoisturePct, driestChangeMm, wettestChangeMm } = movement;
+  return section('Width through the year', [
+    `driest,  ${driestMoisturePct.toFixed(1)} % moisture content: ${signedMillimetres(driestChangeMm)}`,
+    `wettest, ${wettestMoisturePct.toFixed(1)} % moisture content: ${signedMillimetres(wettestChangeMm)}`,
+  ]);
+}
+
+function holesSection({ plan: { holes: grid }, holes, blockedHoles }: WorktopPlan): string {
+  const leftOut = blockedHoles.length ? `, ${blockedHoles.length} left out` : '';
+  return section('Holes', [
+    `${holes.length} holes ⌀ ${bothUnits(grid.diameterMm)}${leftOut}`,
+    ...columns([
+      ['first, along the grain', bothUnits(grid.first.xMm)],
+      ['first, across the grain', bothUnits(grid.first.yMm)],
+      ['pitch along the grain', bothUnits(grid.pitchXMm)],
+      ['pitch across the grain', bothUnits(grid.pitchYMm)],
+    ]),
+    'measured from the front-left corner seen from above; every hole stands in holes.csv',
+  ]);
+}
+
+function slotsSection({ fixings, plan }: WorktopPlan): string {
+  const rows = fixings.map(({ name, swellMm, shrinkMm, neededSlotMm, slotMm, screwFromInnerEndMm }) => [
+    name,
+    swellMm + shrinkMm > 0 ? `+${swellMm.toFixed(1)} / −${shrinkMm.toFixed(1)}` : 'none',
+    neededSlotMm.toFixed(1),
+    slotMm.toFixed(1),
+    screwFromInnerEndMm.toFixed(1),
+  ]);
+  const heading = ['screw', 'travel', 'slot needed', 'slot', 'screw from inner end'];
+  return section('Slots across the grain, mm', [
+    ...columns([heading, ...rows]),
+    `The top is held ${bothUnits(plan.base.fixedLineMm)} from the front; the inner end is the one nearer that line.`,
+  ]);
+}
+
+function finishSection({ finish, plan }: WorktopPlan): string {
+  const mix = finish.mix.map(({ name, volumeMl }) => `${Math.ceil(volumeMl)} mL ${name}`).join(' + ');
+  return section('Finish', [
+    `${finish.areaM2.toFixed(2)} m², ${plan.finish.coats} coats at ${finish.spreadingRateM2PerL.toFixed(1)} m²/L, ${plan.finish.lossPct} % lost: ${Math.ceil(finish.volumeMl)} mL`,
+    `mix: ${mix}`,
+  ]);
+}
+
+const checkLines = ({ status, title, says }: Check) =>
+  [`${status.padEnd(4)}  ${title}`, ...says.split('\n').map((line) => `      ${line}`)].join('\n');
+
+/**
+ * The plan as plain text to read at the bench.
+ *
+ * @param result - A computed plan.
+ * @returns Text, lines ended by line feeds.
+ */
+export function planReport(result: WorktopPlan): string {
+  const { plan, checks, cautions } = result;
+  return `${[
+    plan.name,
+    topSection(result),
+    yearSection(result),
+    holesSection(result),
+    slotsSection(result),
+    finishSection(result),
+    section('Checks', checks.map(checkLines)),
+    section('Cautions', cautions),
+  ].join('\n\n')}\n`;
+}

@@ -1,0 +1,80 @@
+import type { Unit } from '@scantling/rules';
+import type { Plan, Point } from './plan.ts';
+
+/** `warn` is for the maker to judge; one `fail` and the plan is not to be built from. */
+export type Status = 'pass' | 'warn' | 'fail';
+
+/** One number behind a verdict. */
+export interface Figure {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+/** One question put to the plan, with its verdict and the figures behind it. */
+export interface Check {
+  readonly id: string;
+  readonly title: string;
+  readonly status: Status;
+  /** The verdict as a sentence; where it fails, what to change and what is allowed. */
+  readonly says: string;
+  readonly figures: readonly Figure[];
+  /** Ids of the rules that the figures come from. */
+  readonly rules: readonly string[];
+}
+
+/** How the top moves through the year, from building day. */
+export interface SeasonalMovement {
+  readonly coefficientPerPct: number;
+  readonly driestMoisturePct: number;
+  readonly wettestMoisturePct: number;
+  /** Change in the whole width at the driest and at the wettest, mm: negative is narrower. */
+  readonly driestChangeMm: number;
+  readonly wettestChangeMm: number;
+}
+
+/** A hole that is drilled, mm from the datum; rows and columns count from 1. */
+export interface PlannedHole extends Point {
+  readonly row: number;
+  readonly column: number;
+  /** Least distance from its rim to anything it must miss, over the whole year, mm. */
+  readonly clearanceMm: number;
+  readonly nearest: string;
+}
+
+/** A hole that is left out. */
+export interface BlockedHole extends PlannedHole {
+  readonly why: string;
+}
+
+/** A screw and the slot it needs. */
+export interface PlannedFixing extends Point {
+  readonly name: string;
+  readonly swellMm: number;
+  readonly shrinkMm: number;
+  readonly neededSlotMm: number;
+  readonly slotMm: number;
+  /** From the slot's end nearer the fixed line to the middle of the screw, on building day, mm. */
+  readonly screwFromInnerEndMm: number;
+}
+
+/** How much finish, and of what. */
+export interface PlannedFinish {
+  readonly areaM2: number;
+  readonly spreadingRateM2PerL: number;
+  readonly volumeMl: number;
+  readonly mix: readonly { readonly name: string; readonly volumeMl: number }[];
+}
+
+/** The whole plan, computed. */
+export interface WorktopPlan {
+  readonly plan: Plan;
+  readonly status: Status;
+  readonly movement: SeasonalMovement;
+  readonly holes: readonly PlannedHole[];
+  readonly blockedHoles: readonly BlockedHole[];
+  readonly fixings: readonly PlannedFixing[];
+  readonly finish: PlannedFinish;
+  readonly checks: readonly Check[];
+  readonly cautions: readonly string[];
+}

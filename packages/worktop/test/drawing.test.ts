@@ -1,0 +1,89 @@
+import { csvParse } from 'd3-dsv';
+import { XMLParser, XMLValidator } from 'fast-xml-parser';
+import { describe, expect, test } from 'vitest';
+import { holeTable, planDrawing, planReport, planWorktop } from '../src/index.ts';
+import { bench } from './bindery-bench.ts';
+
+type Attributes = Record<string, string>;
+interface Group {
+  circle?: Attributes[];
+  rect?: Attributes[];
+  text?: (Attributes & { '#text': string })[];
+}
+interface Svg {
+  svg: Attributes & { title: string; g: [Group, Group] };
+}
+
+const result = planWorktop(bench());
+const xml = new XMLParser({ ignoreAttributes: false, attributeNamePrefix: '', parseTagValue: false });
+const read = (svg: string | null) => (xml.parse(svg ?? '') as Svg).svg;
+
+describe('drawing', () => {
+  const svg = read(planDrawing(result));
+  const [lines, letters] = svg.g;
+  const number = (shape: Attributes, name: string) => Number(shape[name]);
+  const scale = 5;
+
+  test('is an A3 sheet (ISO 216: 420 × 297 mm) with one unit a millimetre', () => {
+    expect([svg.width, svg.height, svg.viewBox]).toEqual(['420mm', '297mm', '0 0 420 297']);
+  });
+
+  test('says its scale, one of ISO 5455, and shows the top at that scale', () => {
+    expect(letters.text?.map((text) => text['#text'])).toContain(`1:${scale}`);
+    const top = lines.rect?.find((rect) => Math.abs(number(rect, 'width') - 1479.55 / scale) < 0.002);
+    expect(number(top as Attributes, 'height')).toBeCloseTo(640 / scale, 2);
+  });
+
+  test('has a circle for each hole, and its centre is where the plan says', () => {
+    const top = lines.rect?.find(
+      (rect) => Math.abs(number(rect, 'width') - 1479.55 / scale) < 0.002,
+    ) as Attributes;
+    const [left, bottom] = [number(top, 'x'), number(top, 'y') + number(top, 'height')];
+    const radius = 15.875 / 2 / scale;
+    const drawn = (lines.circle ?? []).filter((circle) => Math.abs(number(circle, 'r') - radius) < 0.001);
+    expect(drawn).toHaveLength(65);
+    for (const { xMm, yMm } of result.holes) {
+      const near = drawn.filter(
+        (circle) =>
+          Math.abs((number(circle, 'cx') - left) * scale - xMm) < 0.02 &&
+          Math.abs((bottom - number(circle, 'cy')) * scale - yMm) < 0.02,
+      );
+      expect(near).toHaveLength(1);
+    }
+  });
+
+  test('keeps text as text, whatever it says', () => {
+    const name = '</title><script>alert("x")</script>\u0000 & Söhne';
+    const hostile = planDrawing(planWorktop({ ...bench(), name }));
+    expect(XMLValidator.validate(hostile ?? '')).toBe(true);
+    expect(hostile).not.toContain('<script');
+    expect(hostile).toContain('&lt;script&gt;');
+  });
+
+  test('gives up on a top that no standard scale fits, rather than drawing it off the sheet', () => {
+    const plan = bench();
+    const long = planWorktop({ ...plan, top: { ...plan.top, lengthMm: 9999 } });
+    expect(planDrawing(long)).toContain('1:50');
+    expect(planDrawing({ ...long, plan: { ...plan, top: { ...plan.top, lengthMm: 100_000 } } })).toBeNull();
+  });
+});
+
+test('the hole table reads back as the holes', () => {
+  const rows = csvParse(holeTable(result));
+  expect(rows).toHaveLength(result.holes.length);
+  rows.forEach((row, i) => {
+    const hole = result.holes[i];
+    expect([Number(row.row), Number(row.column)]).toEqual([hole?.row, hole?.column]);
+    expect(Math.abs(Number(row.x_mm) - (hole?.xMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
+    expect(Math.abs(Number(row.y_mm) - (hole?.yMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
+    expect(row.x_in).toMatch(/ in$/);
+  });
+});
+
+test('the report names each check, each screw and each caution', () => {
+  const report = planReport(result);
+  for (const { title } of result.checks) expect(report).toContain(title);
+  for (const { name } of result.fixings) expect(report).toContain(name);
+  for (const caution of result.cautions) expect(report).toContain(caution);
+  expect(report).not.toMatch(/NaN|undefined|-0\b/);
+});

@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { planWorktop } from '../src/index.ts';
+import { PlanFileError, parsePlan } from '../src/schema.ts';
+import { bench, benchContent, changed } from './bindery-bench.ts';
+
+/** The messages that a file is refused with. */
+function refusal(content: unknown): readonly string[] {
+  try {
+    parsePlan(content);
+  } catch (error) {
+    if (error instanceof PlanFileError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+test('turns every length into millimetres, whether text or number', () => {
+  const { top, holes } = bench();
+  // 58 1/4 in = 58.25 × 25.4; 1 3/4 in = 1.75 × 25.4; 5/8 in = 0.625 × 25.4
+  expect(top.lengthMm).toBeCloseTo(1479.55, 10);
+  expect(top.widthMm).toBe(640);
+  expect(top.thicknessMm).toBeCloseTo(44.45, 10);
+  expect(holes.diameterMm).toBeCloseTo(15.875, 10);
+});
+
+describe('a wrong file is refused with its path, what it says and what is allowed', () => {
+  test.each<[string, unknown, RegExp]>([
+    ['top.width', undefined, /^top\.width: expected a length between 1 and 10000 mm.*got nothing$/],
+    ['top.width', '27 kg', /^top\.width: expected a length.*got "27 kg"$/],
+    ['top.width', '27', /^top\.width: expected a length.*got "27"$/],
+    ['top.width', -3, /^top\.width: expected a length between 1 and 10000 mm.*got -3$/],
+    ['top.width', Number.POSITIVE_INFINITY, /^top\.width: expected a length.*got Infinity$/],
+    ['top.width', true, /^top\.width: expected a length.*got true$/],
+    ['top.cut', 'rift', /^top\.cut: expected one of "flatsawn", "quartersawn", got "rift"$/],
+    ['top.moisturePct', 300, /^top\.moisturePct: expected a number between 0 and 30, got 300$/],
+    ['holes.pitchX', 0, /^holes\.pitchX: expected a length between 1 and 2000 mm.*got 0$/],
+    ['holes.pitchX', 10, /^holes\.pitchX: expected at least the diameter of a hole, 15\.875 mm, got 10$/],
+    ['holes.columns', 2.5, /^holes\.columns: expected a whole number between 1 and 500, got 2\.5$/],
+    [
+      'base.members.2.width',
+      '2 in or so',
+      /^base\.members\[2\]\.width: expected a length.*got "2 in or so"$/,
+    ],
+    ['base.members', 'none', /^base\.members: expected a list.*got "none"$/],
+    ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixedLine/],
+    ['version', 2, /^version: expected 1, the version of plan files that this release reads, got 2$/],
+    ['finish.mix.0.parts', '1', /^finish\.mix\[0\]\.parts: expected a number between 0 and 1000, got "1"$/],
+    ['name', '', /^name: expected text, got ""$/],
+    ['top', [], /^top: expected an object with length, width.*got a list of 0$/],
+  ])('%s = %j', (path, value, message) => {
+    expect(refusal(changed(path, value))).toEqual([expect.stringMatching(message)]);
+  });
+
+  test.each([[null], [[]], ['plan'], [7]])('the whole file is %j', (content) => {
+    expect(refusal(content)).toEqual([expect.stringMatching(/^the plan: expected an object with version/)]);
+  });
+
+  test('every wrong place is named, not only the first', () => {
+    const content = changed('top.width', 'wide');
+    content.name = 5;
+    expect(refusal(content)).toHaveLength(2);
+  });
+});
+
+test('prototype keys are unknown keys', () => {
+  const content: unknown = JSON.parse(
+    JSON.stringify(benchContent()).replace('{', '{"__proto__":{"version":1},'),
+  );
+  expect(refusal(content)).toEqual([expect.stringMatching(/^the plan: unknown key "__proto__"/)]);
+});
+
+test('two things of one name are refused: a report could not tell them apart', () => {
+  expect(refusal(changed('base.members.1.name', 'left leg frame'))).toEqual([
+    expect.stringMatching(/^base\.members\[1\]\.name: expected a name of its own, got "left leg frame"$/),
+  ]);
+});
+
+/** Every path to a value in the file. */
+function paths(value: unknown, prefix = ''): string[] {
+  if (typeof value !== 'object' || value === null) return [prefix];
+  const below = Object.entries(value).flatMap(([key, item]) =>
+    paths(item, prefix ? `${prefix}.${key}` : key),
+  );
+  return prefix ? [prefix, ...below] : below;
+}
+
+test('any spoilt value gives a plan or a clear refusal, never another kind of error', () => {
+  const all = paths(benchContent());
+  const anything = fc.oneof(
+    fc.jsonValue(),
+    fc.double(),
+    fc.string(),
+    fc.constantFrom('0 in', '-5 mm', '1e309', '3 ft 14 in', '٣ mm', '<script>', 0, -1, 1e308, 5e-324),
+  );
+  let planned = 0;
+  fc.assert(
+    fc.property(fc.constantFrom(...all), anything, (path, value) => {
+      try {
+        planWorktop(parsePlan(changed(path, value)));
+        planned += 1;
+      } catch (error) {
+        if (!(error instanceof PlanFileError || error instanceof RangeError)) throw error;
+        expect(error.message.length).toBeGreaterThan(10);
+      }
+    }),
+    { numRuns: 500 },
+  );
+  expect(planned).toBeGreaterThan(0);
+});
