@@ -16,3 +16,10 @@ export {
   spreadingRate,
   spreadingRateRule,
 } from './rules/spreading-rate.ts';
+export {
+  type ThinnedSolids,
+  type ThinnedSolidsInput,
+  thinnedSolids,
+  thinnedSolidsRule,
+} from './rules/thinned-solids.ts';
+export { type WetFilm, type WetFilmInput, wetFilm, wetFilmRule } from './rules/wet-film.ts';

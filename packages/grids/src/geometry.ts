@@ -28,22 +28,20 @@ export interface Movement {
  * Distance from a point to a rectangle's outline, negative inside. For a round hole it is also the way to touching:
  * the distance less the radius is how far the hole may come nearer, or has to move away.
  */
-export function distanceToRectangle({ xMm, yMm }: Point, rectangle: Rectangle): number {
+export function distanceToRectangle(xMm: number, yMm: number, rectangle: Rectangle): number {
   const beyondX = Math.max(rectangle.xMm - xMm, xMm - rectangle.xMm - rectangle.lengthMm);
   const beyondY = Math.max(rectangle.yMm - yMm, yMm - rectangle.yMm - rectangle.widthMm);
   return Math.hypot(Math.max(0, beyondX), Math.max(0, beyondY)) + Math.min(0, Math.max(beyondX, beyondY));
 }
 
 /**
- * Where a point of the panel, on its way over the seasons, comes nearest to a rectangle of the base. Along a line in
- * y the distance never grows towards the rectangle's middle, so nearest is the place of the way nearest to the middle.
+ * The y at which a point of the panel, on its way over the seasons, comes nearest to a rectangle of the base. Along a
+ * line in y the distance never grows towards the rectangle's middle, so it is the y of the way nearest to the middle.
  */
-export function nearestOnTheWay({ xMm, yMm }: Point, rectangle: Rectangle, movement: Movement): Point {
-  const armMm = yMm - movement.fixedLineYMm;
-  const shrunkMm = yMm - (armMm * movement.shrinkPct) / 100;
-  const swollenMm = yMm + (armMm * movement.swellPct) / 100;
+export function nearestOnTheWay(yMm: number, rectangle: Rectangle, movement: Movement): number {
+  const armMm = (yMm - movement.fixedLineYMm) / 100;
+  const shrunkMm = yMm - armMm * movement.shrinkPct;
+  const swollenMm = yMm + armMm * movement.swellPct;
   const middleMm = rectangle.yMm + rectangle.widthMm / 2;
-  const lowMm = Math.min(shrunkMm, swollenMm);
-  const highMm = Math.max(shrunkMm, swollenMm);
-  return { xMm, yMm: Math.min(highMm, Math.max(lowMm, middleMm)) };
+  return Math.max(Math.min(shrunkMm, swollenMm), Math.min(Math.max(shrunkMm, swollenMm), middleMm));
 }

@@ -113,9 +113,10 @@ function neighboursOf({ panel, keepOuts, edgeMarginMm, movement }: HoleGrid): Ne
       name: keepOut.id,
       neededMm: keepOut.clearanceMm,
       reason: keepOut.reason,
-      distanceMm: (centre: Point) =>
+      distanceMm: ({ xMm, yMm }: Point) =>
         distanceToRectangle(
-          movement && keepOut.belongsTo === 'base' ? nearestOnTheWay(centre, keepOut, movement) : centre,
+          xMm,
+          movement && keepOut.belongsTo === 'base' ? nearestOnTheWay(yMm, keepOut, movement) : yMm,
           keepOut,
         ),
     })),

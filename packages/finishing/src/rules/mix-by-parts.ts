@@ -1,14 +1,14 @@
-import { defineRule, plusZero, requireInputs, requireList, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs, requireList } from '@scantling/rules';
 import { alligationAnswer2022, alligationAnswer2023 } from '@scantling/rules/sources';
 import { oilyRags, productSheet, solvents } from '../cautions.ts';
 
 const limits = {
-  parts: { min: 0, max: 1000, minItems: 1, maxItems: 12 },
+  parts: { min: 0.01, max: 1000, minItems: 1, maxItems: 12 },
   batchMl: { min: 0, max: 1_000_000 },
 } as const;
 
 export interface MixByPartsInput {
-  /** Parts by volume, one figure for each liquid, 0 to 1000 each, 1 to 12 liquids, 0.01 or more together. */
+  /** Parts by volume, one figure for each of 1 to 12 liquids, 0.01 to 1000. */
   readonly parts: readonly number[];
   /** Volume of the whole mix, mL, 0 to 1 000 000. */
   readonly batchMl: number;
@@ -21,16 +21,11 @@ export interface MixByParts {
   readonly volumesMl: readonly number[];
 }
 
-const LEAST_TOTAL = 0.01;
-
-const sum = (parts: readonly number[]) => parts.reduce((total, part) => total + part, 0);
-const notEmpty = ({ parts }: MixByPartsInput) => sum(parts) >= LEAST_TOTAL;
-
 /**
  * How much of each liquid goes into a batch that is mixed by parts.
  *
  * @returns The volume of one part and of each liquid, in mL, in the order of the parts; together they are the batch.
- * @throws RangeError where an input is outside its limits, or the parts come to less than 0.01 together.
+ * @throws RangeError where an input is outside its limits.
  * Source: sharing a whole in proportion; worked examples from answers to students of pharmacy arithmetic.
  * @example
  * ```ts
@@ -42,10 +37,8 @@ const notEmpty = ({ parts }: MixByPartsInput) => sum(parts) >= LEAST_TOTAL;
 export function mixByParts(input: MixByPartsInput): MixByParts {
   requireInputs('mixByParts', input, { batchMl: limits.batchMl });
   requireList('mixByParts', 'parts', input.parts, limits.parts);
-  const total = sum(input.parts);
-  requireThat('mixByParts', notEmpty(input), `parts of ${LEAST_TOTAL} or more together, got ${total}`);
-  const partMl = plusZero(input.batchMl / total);
-  return { partMl, volumesMl: input.parts.map((part) => plusZero(part * partMl)) };
+  const partMl = plusZero(input.batchMl / input.parts.reduce((sum, part) => sum + part));
+  return { partMl, volumesMl: input.parts.map((part) => part * partMl) };
 }
 
 export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
@@ -82,7 +75,6 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
     p_i: 'its parts',
     p_j: 'the parts of each',
   },
-  requires: [{ says: 'parts of 0.01 or more together', holds: notEmpty }],
   sources: [
     { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
     { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },

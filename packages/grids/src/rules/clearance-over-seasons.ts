@@ -2,17 +2,20 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { geometryPrimer2011 } from '@scantling/rules/sources';
 import { distanceToRectangle, nearestOnTheWay } from '../geometry.ts';
 
+const place = { min: -20_000, max: 20_000 } as const;
+const size = { min: 0, max: 40_000 } as const;
+const share = { min: 0, max: 20 } as const;
 const limits = {
-  holeXMm: { min: -20_000, max: 20_000 },
-  holeYMm: { min: -20_000, max: 20_000 },
+  holeXMm: place,
+  holeYMm: place,
   holeDiameterMm: { min: 0, max: 1000 },
-  xMm: { min: -20_000, max: 20_000 },
-  yMm: { min: -20_000, max: 20_000 },
-  lengthMm: { min: 0, max: 40_000 },
-  widthMm: { min: 0, max: 40_000 },
-  fixedLineYMm: { min: -20_000, max: 20_000 },
-  shrinkPct: { min: 0, max: 20 },
-  swellPct: { min: 0, max: 20 },
+  xMm: place,
+  yMm: place,
+  lengthMm: size,
+  widthMm: size,
+  fixedLineYMm: place,
+  shrinkPct: share,
+  swellPct: share,
 } as const;
 
 export interface ClearanceOverSeasonsInput {
@@ -60,9 +63,9 @@ export interface ClearanceOverSeasons {
  */
 export function clearanceOverSeasons(input: ClearanceOverSeasonsInput): ClearanceOverSeasons {
   requireInputs('clearanceOverSeasons', input, limits);
-  const centre = { xMm: input.holeXMm, yMm: input.holeYMm };
-  const nearest = nearestOnTheWay(centre, input, input);
-  return { clearanceMm: distanceToRectangle(nearest, input) - input.holeDiameterMm / 2 };
+  const { holeXMm, holeYMm, holeDiameterMm } = input;
+  const nearestYMm = nearestOnTheWay(holeYMm, input, input);
+  return { clearanceMm: distanceToRectangle(holeXMm, nearestYMm, input) - holeDiameterMm / 2 };
 }
 
 export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({

@@ -52,8 +52,8 @@ export interface ClearanceToRectangle {
  */
 export function clearanceToRectangle(input: ClearanceToRectangleInput): ClearanceToRectangle {
   requireInputs('clearanceToRectangle', input, limits);
-  const centre = { xMm: input.holeXMm, yMm: input.holeYMm };
-  return { clearanceMm: distanceToRectangle(centre, input) - input.holeDiameterMm / 2 };
+  const { holeXMm, holeYMm, holeDiameterMm } = input;
+  return { clearanceMm: distanceToRectangle(holeXMm, holeYMm, input) - holeDiameterMm / 2 };
 }
 
 export const clearanceToRectangleRule = /* @__PURE__ */ defineRule(() => ({
