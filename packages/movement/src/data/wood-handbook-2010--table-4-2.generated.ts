@@ -2,6 +2,7 @@
 import { woodHandbook2010 } from '@scantling/rules/sources';
 import type { EquilibriumMoistureRow, TableProvenance } from '../rows.ts';
 
+/** Moisture content of wood in equilibrium with air of a given temperature and relative humidity: Table 4-2, ch. 4 of wood-handbook-2010. */
 export const woodHandbook2010Table42: readonly EquilibriumMoistureRow[] = [
   { temperatureC: -1.1, temperatureF: 30, relativeHumidityPct: 5, moisturePct: 1.4, confirmed: "memory", tier: "memory" },
   { temperatureC: -1.1, temperatureF: 30, relativeHumidityPct: 15, moisturePct: 3.7, confirmed: "memory", tier: "memory" },
@@ -246,6 +247,7 @@ export const woodHandbook2010Table42: readonly EquilibriumMoistureRow[] = [
   { temperatureC: 98.9, temperatureF: 210, relativeHumidityPct: 95, moisturePct: 16.9, confirmed: "memory", tier: "memory" },
 ];
 
+/** Where these rows come from, and what is known to be wrong in them. */
 export const woodHandbook2010Table42Provenance: TableProvenance = {
   source: woodHandbook2010,
   at: "Table 4-2, ch. 4",

@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
 
 // Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
@@ -39,16 +39,13 @@ export interface EquilibriumMoisture {
 export function equilibriumMoisture(input: EquilibriumMoistureInput): EquilibriumMoisture {
   requireInputs('equilibriumMoisture', input, limits);
   const { temperatureC: t, relativeHumidityPct } = input;
-  const w = 349 + 1.29 * t + 0.0135 * t * t;
-  const k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
-  const k1 = 6.27 - 0.00938 * t - 0.000303 * t * t;
-  const k2 = 1.91 + 0.0407 * t - 0.000293 * t * t;
-  const kh = (k * relativeHumidityPct) / 100;
-  const hydrated = k1 * kh;
-  const twiceHydrated = hydrated * k2 * kh;
+  const k = 0.805 + (0.000736 - 0.00000273 * t) * t;
+  const kh = plusZero(k * relativeHumidityPct) / 100;
+  const k1kh = (6.27 - (0.00938 + 0.000303 * t) * t) * kh;
+  const k2kh = (1.91 + (0.0407 - 0.000293 * t) * t) * kh;
+  const w = 349 + (1.29 + 0.0135 * t) * t;
   return {
-    moisturePct:
-      (1800 / w) * (kh / (1 - kh) + (hydrated + 2 * twiceHydrated) / (1 + hydrated + twiceHydrated)),
+    moisturePct: (1800 / w) * (kh / (1 - kh) + (k1kh * (1 + 2 * k2kh)) / (1 + k1kh * (1 + k2kh))),
   };
 }
 

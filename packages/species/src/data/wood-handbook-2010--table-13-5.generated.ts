@@ -2,6 +2,7 @@
 import { woodHandbook2010 } from '@scantling/rules/sources';
 import type { MovementCoefficientRow, TableProvenance } from '../rows.ts';
 
+/** Dimensional change coefficients, per 1 % of moisture content, between 6 and 14 %: Table 13-5, p. 13-16 of wood-handbook-2010. */
 export const woodHandbook2010Table135: readonly MovementCoefficientRow[] = [
   { species: "Alder, red", group: "hardwood", radialPerPct: 0.00151, tangentialPerPct: 0.00256, confirmed: "text", tier: "publication" },
   { species: "Apple", group: "hardwood", radialPerPct: 0.00205, tangentialPerPct: 0.00376, confirmed: "text", tier: "publication" },
@@ -133,6 +134,7 @@ export const woodHandbook2010Table135: readonly MovementCoefficientRow[] = [
   { species: "Teak", group: "imported", radialPerPct: 0.00101, tangentialPerPct: 0.00186, confirmed: "memory", tier: "memory" },
 ];
 
+/** Where these rows come from, and what is known to be wrong in them. */
 export const woodHandbook2010Table135Provenance: TableProvenance = {
   source: woodHandbook2010,
   at: "Table 13-5, p. 13-16",

@@ -2,6 +2,7 @@
 import { woodHandbook2010 } from '@scantling/rules/sources';
 import type { DomesticShrinkageRow, TableProvenance } from '../rows.ts';
 
+/** Shrinkage of woods grown in the United States, % of the green dimension, from green to ovendry: Table 4-3, p. 4-6 of wood-handbook-2010. */
 export const woodHandbook2010Table43: readonly DomesticShrinkageRow[] = [
   { species: "Alder, red", group: "hardwood", radialPct: 4.4, tangentialPct: 7.3, volumetricPct: 12.6, confirmed: "text", tier: "publication" },
   { species: "Ash, black", group: "hardwood", radialPct: 5, tangentialPct: 7.8, volumetricPct: 15.2, confirmed: "text", tier: "publication" },
@@ -120,6 +121,7 @@ export const woodHandbook2010Table43: readonly DomesticShrinkageRow[] = [
   { species: "Tamarack", group: "softwood", radialPct: 3.7, tangentialPct: 7.4, volumetricPct: 13.6, confirmed: "memory", tier: "memory" },
 ];
 
+/** Where these rows come from, and what is known to be wrong in them. */
 export const woodHandbook2010Table43Provenance: TableProvenance = {
   source: woodHandbook2010,
   at: "Table 4-3, p. 4-6",

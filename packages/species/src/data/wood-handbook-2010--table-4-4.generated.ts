@@ -2,6 +2,7 @@
 import { woodHandbook2010 } from '@scantling/rules/sources';
 import type { ImportedShrinkageRow, TableProvenance } from '../rows.ts';
 
+/** Shrinkage of some woods imported into the United States, % of the green dimension, from green to ovendry: Table 4-4, p. 4-8 of wood-handbook-2010. */
 export const woodHandbook2010Table44: readonly ImportedShrinkageRow[] = [
   { species: "Afrormosia (Pericopsis elata)", radialPct: 3, tangentialPct: 6.4, volumetricPct: 10.7, location: "AF", confirmed: "text", tier: "publication" },
   { species: "Albarco (Cariniana spp.)", radialPct: 2.8, tangentialPct: 5.4, volumetricPct: 9, location: "AM", confirmed: "text", tier: "publication" },
@@ -38,6 +39,7 @@ export const woodHandbook2010Table44: readonly ImportedShrinkageRow[] = [
   { species: "Teak (Tectona grandis)", radialPct: 2.5, tangentialPct: 5.8, volumetricPct: 7, location: "AS", confirmed: "memory", tier: "memory" },
 ];
 
+/** Where these rows come from, and what is known to be wrong in them. */
 export const woodHandbook2010Table44Provenance: TableProvenance = {
   source: woodHandbook2010,
   at: "Table 4-4, p. 4-8",
