@@ -42,7 +42,8 @@ type Suffix = keyof typeof symbolBySuffix;
 /** Symbol of a unit; `'1'` is a pure number. */
 export type Unit = (typeof symbolBySuffix)[Suffix] | '1';
 
-const suffixes = (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.length - a.length);
+// A function, so that a bundler leaves the list out of programs that ask for no unit.
+const longestFirst = () => (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.length - a.length);
 
 /**
  * The unit that a property name carries. An axis may stand before it: `pitchXMm`.
@@ -58,6 +59,8 @@ const suffixes = (Object.keys(symbolBySuffix) as Suffix[]).sort((a, b) => b.leng
  * ```
  */
 export function unitOf(name: string): Unit {
-  const suffix = suffixes.find((s) => name.endsWith(s) && /[a-z0-9][XYZ]?$/.test(name.slice(0, -s.length)));
+  const suffix = longestFirst().find(
+    (s) => name.endsWith(s) && /[a-z0-9][XYZ]?$/.test(name.slice(0, -s.length)),
+  );
   return suffix ? symbolBySuffix[suffix] : '1';
 }
