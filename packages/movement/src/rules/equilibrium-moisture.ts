@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { defineRule, requireInputs } from '@scantling/rules';
 import { simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
 
 // Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
@@ -40,7 +40,7 @@ export function equilibriumMoisture(input: EquilibriumMoistureInput): Equilibriu
   requireInputs('equilibriumMoisture', input, limits);
   const { temperatureC: t, relativeHumidityPct } = input;
   const k = 0.805 + (0.000736 - 0.00000273 * t) * t;
-  const kh = plusZero(k * relativeHumidityPct) / 100;
+  const kh = (k * relativeHumidityPct) / 100 + 0; // + 0 turns −0 into 0
   const k1kh = (6.27 - (0.00938 + 0.000303 * t) * t) * kh;
   const k2kh = (1.91 + (0.0407 - 0.000293 * t) * t) * kh;
   const w = 349 + (1.29 + 0.0135 * t) * t;
