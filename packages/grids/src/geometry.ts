@@ -1,26 +1,26 @@
 /** A point on the panel, mm from the datum: the front-left corner seen from above. */
 export interface Point {
-  /** Along the grain, mm. */
+  /** Along the grain, mm, −20 000 to 20 000. */
   readonly xMm: number;
-  /** Across the grain, mm. */
+  /** Across the grain, mm, −20 000 to 20 000. */
   readonly yMm: number;
 }
 
 /** A rectangle square to the panel, by its corner nearest to the datum. */
 export interface Rectangle extends Point {
-  /** Along x, mm. */
+  /** Along x, mm, 0 to 20 000. */
   readonly lengthMm: number;
-  /** Along y, mm. */
+  /** Along y, mm, 0 to 20 000. */
   readonly widthMm: number;
 }
 
 /** How the panel moves across the grain over the seasons, seen from a base that stays. */
 export interface Movement {
-  /** Where the panel is held, mm from the datum: it moves away from there on both sides. */
+  /** Where the panel is held, mm from the datum, −20 000 to 20 000: it moves away from there on both sides. */
   readonly fixedLineYMm: number;
-  /** Most that it shrinks from its size on building day, % of that size, 0 or more. */
+  /** Most that it shrinks from its size on building day, % of that size, 0 to 20. */
   readonly shrinkPct: number;
-  /** Most that it swells from its size on building day, % of that size, 0 or more. */
+  /** Most that it swells from its size on building day, % of that size, 0 to 20. */
   readonly swellPct: number;
 }
 

@@ -12,7 +12,7 @@ import { pitchPosition } from './rules/pitch-position.ts';
 export interface KeepOut extends Rectangle {
   /** Its name, unlike every other and unlike the names of the panel's edges. */
   readonly id: string;
-  /** Least distance that a hole's rim keeps from it, mm, 0 or more. */
+  /** Least distance that a hole's rim keeps from it, mm, 0 to 20 000. */
   readonly clearanceMm: number;
   /** What is there, in a few words. */
   readonly reason?: string;
@@ -23,24 +23,26 @@ export interface KeepOut extends Rectangle {
 /** A panel, a grid of holes and what they must miss. */
 export interface HoleGrid {
   readonly panel: {
-    /** Along the grain, mm. */
+    /** Along the grain, mm, 1 to 20 000. */
     readonly lengthMm: number;
-    /** Across the grain, mm. */
+    /** Across the grain, mm, 1 to 20 000. */
     readonly widthMm: number;
   };
   /** Centre of the hole nearest to the datum: column 0, row 0. It lies on the panel. */
   readonly firstHole: Point;
-  /** Along the grain, centre to centre, mm: at least the hole's diameter. */
+  /** Along the grain, centre to centre, mm: from the hole's diameter to 10 000. */
   readonly pitchXMm: number;
-  /** Across the grain, centre to centre, mm: at least the hole's diameter. */
+  /** Across the grain, centre to centre, mm: from the hole's diameter to 10 000. */
   readonly pitchYMm: number;
   /** How many along the grain; left out, as many as keep the edge margin at the far end. */
   readonly columns?: number;
   /** How many across the grain; left out, as many as keep the edge margin at the back. */
   readonly rows?: number;
+  /** Diameter of every hole, mm, 0.1 to 1000. */
   readonly holeDiameterMm: number;
-  /** Least distance from a hole's rim to an edge of the panel, mm, 0 or more. */
+  /** Least distance from a hole's rim to an edge of the panel, mm, 0 to 20 000. */
   readonly edgeMarginMm: number;
+  /** At most 1000. */
   readonly keepOuts: readonly KeepOut[];
   /** How the panel moves over the base; left out, clearances are those of building day. */
   readonly movement?: Movement;
@@ -124,14 +126,12 @@ function neighboursOf({ panel, keepOuts, edgeMarginMm, movement }: HoleGrid): Ne
   ];
 }
 
-/** To a hundredth of a millimetre, rounded down so that a shortfall never reads as enough. */
-const shown = (mm: number) => `${Math.floor(mm * 100 + SAME_MM) / 100} mm`;
-
-function sentence({ clearanceMm }: { clearanceMm: number }, { name, neededMm, reason }: Neighbour): string {
+/** To a hundredth of a millimetre, what there is rounded down and what is needed rounded up: a lack always shows. */
+function sentence(clearanceMm: number, { name, neededMm, reason }: Neighbour): string {
+  const is = Math.floor(clearanceMm * 100 + SAME_MM) / 100;
+  const needed = Math.ceil(neededMm * 100 - SAME_MM) / 100;
   const what = reason ? `${name} (${reason})` : name;
-  const is =
-    clearanceMm < 0 ? `overlaps ${what} by ${shown(-clearanceMm)}` : `${shown(clearanceMm)} from ${what}`;
-  return `${is}, needs ${shown(neededMm)}`;
+  return `${is < 0 ? `overlaps ${what} by ${-is} mm` : `${is} mm from ${what}`}, needs ${needed} mm`;
 }
 
 /**
@@ -190,7 +190,7 @@ export function layoutHoles(grid: HoleGrid): HoleLayout {
       dropped.push({
         ...hole,
         conflicts: tooNear.map(({ to, ...one }) => ({ with: to.name, ...one, neededMm: to.neededMm })),
-        why: tooNear.map(({ to, ...one }) => sentence(one, to)).join('; '),
+        why: tooNear.map((one) => sentence(one.clearanceMm, one.to)).join('; '),
       });
     }
   }
