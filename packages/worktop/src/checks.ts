@@ -1,6 +1,6 @@
 import { fixingTravelRule, slotLengthRule } from '@scantling/fastening';
 
-import { finishVolumeRule, spreadingRateRule } from '@scantling/finishing';
+import { finishVolumeRule, mixByPartsRule, spreadingRateRule, thinnedSolidsRule } from '@scantling/finishing';
 import { clearanceOverSeasonsRule } from '@scantling/grids';
 import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
 import { checkRange, type Unit } from '@scantling/rules';
@@ -132,18 +132,24 @@ function checkCover({ plan, movement }: Computed): Check {
 }
 
 function checkFinish({ plan, finish }: Computed): Check {
-  const { onHandMl } = plan.finish;
-  const enough = onHandMl >= finish.volumeMl;
-  const needed = `${Math.ceil(finish.volumeMl)} mL for ${plan.finish.coats} coats on ${finish.areaM2.toFixed(2)} m²`;
+  const short = finish.mix.filter(({ volumeMl, onHandMl }) => !(onHandMl >= volumeMl));
+  const job = `${plan.finish.coats} coats on ${finish.areaM2.toFixed(2)} m²`;
+  const says = short.length
+    ? short.map(
+        ({ name, volumeMl, onHandMl }) =>
+          `finish, ${name}: onHandMl is ${onHandMl}, at least ${Math.ceil(volumeMl)} mL is needed for ${job}`,
+      )
+    : [`There is enough of everything for ${job}.`];
   return {
     id: 'finish',
     title: 'There is enough finish',
-    status: enough ? 'pass' : 'fail',
-    says: enough
-      ? `It takes ${needed}; there is ${onHandMl} mL.`
-      : `finish.onHandMl is ${onHandMl}; it takes at least ${needed}.`,
-    figures: [figure('needed', finish.volumeMl, 'mL'), figure('on hand', onHandMl, 'mL')],
-    rules: [spreadingRateRule.id, finishVolumeRule.id],
+    status: short.length ? 'fail' : 'pass',
+    says: says.join('\n'),
+    figures: finish.mix.flatMap(({ name, volumeMl, onHandMl }) => [
+      figure(`${name} needed`, volumeMl, 'mL'),
+      figure(`${name} on hand`, onHandMl, 'mL'),
+    ]),
+    rules: [thinnedSolidsRule.id, spreadingRateRule.id, finishVolumeRule.id, mixByPartsRule.id],
   };
 }
 

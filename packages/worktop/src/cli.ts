@@ -2,6 +2,7 @@
 import { mkdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { binderyBench } from './examples.ts';
 import { holeTable, planDrawing, planReport, planWorktop, type WorktopPlan } from './index.ts';
 import { PlanFileError, parsePlan } from './schema.ts';
 
@@ -23,24 +24,22 @@ const MOST_BYTES = 1_000_000;
 /** What a person can put right. Anything else is a fault of ours and keeps its stack. */
 class UserError extends Error {}
 
-const bindery = new URL('../examples/bindery-bench.json', import.meta.url);
-
-async function readPlanFile(file: string | URL, name: string): Promise<unknown> {
+async function readPlanFile(file: string): Promise<unknown> {
   const { size } = await stat(file).catch((error: NodeJS.ErrnoException) => {
-    throw new UserError(`${name}: can't be read (${error.code})`);
+    throw new UserError(`${file}: can't be read (${error.code})`);
   });
   if (size > MOST_BYTES) {
     throw new UserError(
-      `${name}: ${size} bytes is too large for a plan file, at most ${MOST_BYTES} are allowed`,
+      `${file}: ${size} bytes is too large for a plan file, at most ${MOST_BYTES} are allowed`,
     );
   }
   const text = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    throw new UserError(`${name}: can't be read (${error.code})`);
+    throw new UserError(`${file}: can't be read (${error.code})`);
   });
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new UserError(`${name}: is not JSON: ${(error as Error).message}`);
+    throw new UserError(`${file}: is not JSON: ${(error as Error).message}`);
   }
 }
 
@@ -77,14 +76,14 @@ async function main(): Promise<void> {
     return;
   }
   if (positionals.length > 1) throw new UserError(`expected one plan file, got ${positionals.length}`);
-  const name = positionals[0] ?? 'bindery-bench.json';
-  const content = await readPlanFile(positionals[0] ?? bindery, name);
+  const [file] = positionals;
+  const content = file === undefined ? binderyBench : await readPlanFile(file);
   const result = planWorktop(parsePlan(content));
   console.log(planReport(result));
   const failed = result.checks.filter(({ status }) => status === 'fail');
   if (failed.length > 0) {
     throw new UserError(
-      `${name}: ${failed.length} of ${result.checks.length} checks failed; nothing was written.\n${failed.map(({ says }) => says).join('\n')}`,
+      `${file ?? 'bindery bench'}: ${failed.length} of ${result.checks.length} checks failed; nothing was written.\n${failed.map(({ says }) => says).join('\n')}`,
     );
   }
   const files = shopFiles(result);

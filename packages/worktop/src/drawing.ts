@@ -7,6 +7,13 @@ import type { WorktopPlan } from './result.ts';
  *
  * @param result - A computed plan.
  * @returns An SVG file, one user unit a millimetre on paper; `null` for a top too large for a scale of 1:100.
+ * @example
+ * ```ts
+ * import { planDrawing, planWorktop } from '@scantling/worktop';
+ * import { binderyBench } from '@scantling/worktop/examples';
+ * import { parsePlan } from '@scantling/worktop/schema';
+ * planDrawing(planWorktop(parsePlan(binderyBench))).startsWith('<svg') // => true
+ * ```
  */
 export function planDrawing(result: WorktopPlan): string | null {
   const scene = planView(result);

@@ -8,6 +8,13 @@ import type { WorktopPlan } from './result.ts';
  *
  * @param result - A computed plan.
  * @returns CSV (RFC 4180) with a heading row.
+ * @example
+ * ```ts
+ * import { holeTable, planWorktop } from '@scantling/worktop';
+ * import { binderyBench } from '@scantling/worktop/examples';
+ * import { parsePlan } from '@scantling/worktop/schema';
+ * holeTable(planWorktop(parsePlan(binderyBench))).split('\n')[0] // => 'row,column,x_mm,y_mm,x_in,y_in,clearance_mm,nearest'
+ * ```
  */
 export function holeTable({ holes }: Pick<WorktopPlan, 'holes'>): string {
   const heading = ['row', 'column', 'x_mm', 'y_mm', 'x_in', 'y_in', 'clearance_mm', 'nearest'];

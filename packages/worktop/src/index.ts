@@ -5,7 +5,7 @@
  */
 export { planDrawing } from './drawing.ts';
 export { holeTable } from './hole-table.ts';
-export type { Air, Cut, Fixing, MixPart, Obstacle, Plan, Point, Rectangle } from './plan.ts';
+export type { Air, Cut, Fixing, Liquid, Obstacle, Plan, Point, Rectangle } from './plan.ts';
 export { planWorktop } from './plan-worktop.ts';
 export { planReport } from './report.ts';
 export type {

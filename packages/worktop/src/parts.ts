@@ -1,5 +1,5 @@
 import { fixingTravel, slotLength } from '@scantling/fastening';
-import { finishVolume, mixByParts, spreadingRate } from '@scantling/finishing';
+import { finishVolume, mixByParts, spreadingRate, thinnedSolids } from '@scantling/finishing';
 import { type KeepOut, layoutHoles } from '@scantling/grids';
 import type { Obstacle, Plan } from './plan.ts';
 import type { BlockedHole, PlannedFinish, PlannedFixing, PlannedHole } from './result.ts';
@@ -79,15 +79,20 @@ function finishedAreaM2({ top, holes }: Plan, count: number): number {
 
 /** How much finish all coats take, and how it is mixed. */
 export function plannedFinish(plan: Plan, holeCount: number): PlannedFinish {
-  const { coats, volumeSolidsPct, dryFilmUm, lossPct, mix } = plan.finish;
+  const { coats, product, thinner, dryFilmUm, lossPct } = plan.finish;
+  const liquids = thinner ? [product, thinner] : [product];
   const areaM2 = finishedAreaM2(plan, holeCount);
-  const { spreadingRateM2PerL } = spreadingRate({ volumeSolidsPct, dryFilmUm });
+  const { thinnedSolidsPct } = thinnedSolids({
+    volumeSolidsPct: product.volumeSolidsPct,
+    thinnerPct: (100 * (thinner?.parts ?? 0)) / product.parts,
+  });
+  const { spreadingRateM2PerL } = spreadingRate({ volumeSolidsPct: thinnedSolidsPct, dryFilmUm });
   const { volumeMl } = finishVolume({ areaM2, coats, spreadingRateM2PerL, lossPct });
-  const { volumesMl } = mixByParts({ parts: mix.map(({ parts }) => parts), batchMl: volumeMl });
-  return {
-    areaM2,
-    spreadingRateM2PerL,
-    volumeMl,
-    mix: mix.map(({ name }, i) => ({ name, volumeMl: volumesMl[i] as number })),
-  };
+  const { volumesMl } = mixByParts({ parts: liquids.map(({ parts }) => parts), batchMl: volumeMl });
+  const mix = liquids.map(({ name, onHandMl }, i) => ({
+    name,
+    volumeMl: volumesMl[i] as number,
+    onHandMl,
+  }));
+  return { areaM2, mixSolidsPct: thinnedSolidsPct, spreadingRateM2PerL, volumeMl, mix };
 }

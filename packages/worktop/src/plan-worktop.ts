@@ -12,6 +12,15 @@ import { seasonalMovement, swingOf } from './season.ts';
  * @param plan - What is to be built. `parsePlan` of `@scantling/worktop/schema` reads it from a file.
  * @returns The computed plan with its checks. A plan that can't be built from is an answer, not an error.
  * @throws RangeError where a figure is impossible, naming it, what was given and what is allowed.
+ * @example
+ * ```ts
+ * import { planWorktop } from '@scantling/worktop';
+ * import { binderyBench } from '@scantling/worktop/examples';
+ * import { parsePlan } from '@scantling/worktop/schema';
+ * const { status, holes } = planWorktop(parsePlan(binderyBench));
+ * status // => 'pass'
+ * holes.length // => 65
+ * ```
  */
 export function planWorktop(plan: Plan): WorktopPlan {
   const movement = seasonalMovement(plan);

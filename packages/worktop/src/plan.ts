@@ -34,10 +34,11 @@ export interface Fixing extends Point {
   readonly slotMm: number;
 }
 
-/** One liquid of the mix. */
-export interface MixPart {
+/** A liquid of the mix: how many parts of it, and how much there is. */
+export interface Liquid {
   readonly name: string;
   readonly parts: number;
+  readonly onHandMl: number;
 }
 
 /** What is to be built, every length in millimetres. `parsePlan` reads it from a plan file. */
@@ -82,14 +83,13 @@ export interface Plan {
   };
   readonly finish: {
     readonly coats: number;
-    /** Solids by volume of the mix as it is applied, %. */
-    readonly volumeSolidsPct: number;
+    /** The finish as it is sold, with its solids by volume, %. */
+    readonly product: Liquid & { readonly volumeSolidsPct: number };
+    /** Left out where the product is used as it is sold. */
+    readonly thinner?: Liquid | undefined;
     /** Dry film that one coat is to leave, µm. */
     readonly dryFilmUm: number;
-    /** Share of the liquid that stays in rags, pads and jars, %. */
+    /** Share of the mix that stays in rags, pads and jars, %. */
     readonly lossPct: number;
-    readonly mix: readonly MixPart[];
-    /** Mixed finish there is, mL. */
-    readonly onHandMl: number;
   };
 }

@@ -63,11 +63,18 @@ function slotsSection({ fixings, plan }: WorktopPlan): string {
   ]);
 }
 
-function finishSection({ finish, plan }: WorktopPlan): string {
-  const mix = finish.mix.map(({ name, volumeMl }) => `${Math.ceil(volumeMl)} mL ${name}`).join(' + ');
+function finishSection({ finish, plan: { finish: asked } }: WorktopPlan): string {
+  const { areaM2, mixSolidsPct, spreadingRateM2PerL, volumeMl, mix } = finish;
   return section('Finish', [
-    `${finish.areaM2.toFixed(2)} m², ${plan.finish.coats} coats at ${finish.spreadingRateM2PerL.toFixed(1)} m²/L, ${plan.finish.lossPct} % lost: ${Math.ceil(finish.volumeMl)} mL`,
-    `mix: ${mix}`,
+    `${areaM2.toFixed(2)} m², ${asked.coats} coats of ${asked.dryFilmUm} µm dry film, ${asked.lossPct} % lost: ${Math.ceil(volumeMl)} mL`,
+    `the mix has ${mixSolidsPct.toFixed(1)} % solids and spreads ${spreadingRateM2PerL.toFixed(1)} m²/L`,
+    ...columns(
+      mix.map((liquid) => [
+        `${Math.ceil(liquid.volumeMl)} mL`,
+        liquid.name,
+        `(${liquid.onHandMl} mL on hand)`,
+      ]),
+    ),
   ]);
 }
 
@@ -79,6 +86,13 @@ const checkLines = ({ status, title, says }: Check) =>
  *
  * @param result - A computed plan.
  * @returns Text, lines ended by line feeds.
+ * @example
+ * ```ts
+ * import { planReport, planWorktop } from '@scantling/worktop';
+ * import { binderyBench } from '@scantling/worktop/examples';
+ * import { parsePlan } from '@scantling/worktop/schema';
+ * planReport(planWorktop(parsePlan(binderyBench))).split('\n')[0] // => 'Bindery bench'
+ * ```
  */
 export function planReport(result: WorktopPlan): string {
   const { plan, checks, cautions } = result;

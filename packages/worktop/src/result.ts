@@ -61,9 +61,11 @@ export interface PlannedFixing extends Point {
 /** How much finish, and of what. */
 export interface PlannedFinish {
   readonly areaM2: number;
+  /** Solids by volume of the mix, %. */
+  readonly mixSolidsPct: number;
   readonly spreadingRateM2PerL: number;
   readonly volumeMl: number;
-  readonly mix: readonly { readonly name: string; readonly volumeMl: number }[];
+  readonly mix: readonly { readonly name: string; readonly volumeMl: number; readonly onHandMl: number }[];
 }
 
 /** The whole plan, computed. */

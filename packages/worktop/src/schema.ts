@@ -164,13 +164,14 @@ const holes = z
     }
   });
 
+const liquid = { name: text(), parts: number(0.01, 1000), onHandMl: number(0, 100_000) };
+
 const finish = object({
   coats: number(1, 20, true),
-  volumeSolidsPct: number(1, 100),
+  product: object({ ...liquid, volumeSolidsPct: number(1, 100) }),
+  thinner: z.optional(object(liquid)),
   dryFilmUm: number(1, 500),
   lossPct: number(0, 90),
-  mix: list(object({ name: text(), parts: number(0, 1000) }), 1, 10),
-  onHandMl: number(0, 100_000),
 });
 
 const plan = object({

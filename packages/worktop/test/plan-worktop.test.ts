@@ -70,6 +70,14 @@ describe('the bindery bench', () => {
   });
 });
 
+test('a finish used as it is sold is all product, and spreads further for its solids', () => {
+  const { finish } = planWorktop(planned('finish.thinner', undefined));
+  expect(finish.mix).toHaveLength(1);
+  // 44 % solids, 12 µm: 440 / 12 = 36.67 m²/L, twice what the half-and-half mix does.
+  expect(finish.spreadingRateM2PerL).toBeCloseTo(36.667, 3);
+  expect(finish.mix[0]?.volumeMl).toBeCloseTo(finish.volumeMl, 9);
+});
+
 describe('a plan that does not go together', () => {
   test('a hole over a rail fails and names the hole, the rail and the clearance asked for', () => {
     const { status, says } = check(planned('holes.first.x', 100), 'holes');
@@ -104,9 +112,9 @@ describe('a plan that does not go together', () => {
   });
 
   test('too little finish fails', () => {
-    const { status, says } = check(planned('finish.onHandMl', 20), 'finish');
+    const { status, says } = check(planned('finish.product.onHandMl', 20), 'finish');
     expect(status).toBe('fail');
-    expect(says).toMatch(/^finish\.onHandMl is 20; it takes at least \d+ mL/);
+    expect(says).toMatch(/^finish, varnish: onHandMl is 20, at least 2\d\d mL is needed/);
   });
 
   test('a base that shows in the dry season is a warning', () => {

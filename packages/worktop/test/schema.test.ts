@@ -45,7 +45,11 @@ describe('a wrong file is refused with its path, what it says and what is allowe
     ['base.members', 'none', /^base\.members: expected a list.*got "none"$/],
     ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixedLine/],
     ['version', 2, /^version: expected 1, the version of plan files that this release reads, got 2$/],
-    ['finish.mix.0.parts', '1', /^finish\.mix\[0\]\.parts: expected a number between 0 and 1000, got "1"$/],
+    [
+      'finish.thinner.parts',
+      '1',
+      /^finish\.thinner\.parts: expected a number between 0\.01 and 1000, got "1"$/,
+    ],
     ['name', '', /^name: expected text, got ""$/],
     ['top', [], /^top: expected an object with length, width.*got a list of 0$/],
   ])('%s = %j', (path, value, message) => {
