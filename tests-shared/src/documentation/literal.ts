@@ -58,14 +58,12 @@ function difference(node: ts.Expression, value: unknown, at: string): string | n
  * compared in full, texts exactly, decimals to half of their last printed digit, whole numbers exactly.
  */
 export function differenceFrom(literal: string, value: unknown): string | null {
-  const [statement] = ts.createSourceFile(
-    'literal.ts',
-    `(${literal})`,
-    ts.ScriptTarget.ES2023,
-    true,
-  ).statements;
+  const text = `(${literal})`;
+  const [statement] = ts.createSourceFile('literal.ts', text, ts.ScriptTarget.ES2023, true).statements;
   const inside =
-    statement && ts.isExpressionStatement(statement) && ts.isParenthesizedExpression(statement.expression)
+    statement?.end === text.length &&
+    ts.isExpressionStatement(statement) &&
+    ts.isParenthesizedExpression(statement.expression)
       ? difference(statement.expression.expression, value, '')
       : 'unreadable';
   if (inside === null) return null;

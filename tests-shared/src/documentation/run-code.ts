@@ -33,7 +33,7 @@ function asLoad({ importClause, moduleSpecifier }: ts.ImportDeclaration): string
   const names = ts.isNamespaceImport(bindings)
     ? bindings.name.text
     : `{ ${bindings.elements.map(({ name, propertyName }) => `${propertyName?.getText() ?? name.text}: ${name.text}`)} }`;
-  return `const ${names} = await load(${moduleSpecifier.getText()});`;
+  return `const ${names} = await $load(${moduleSpecifier.getText()});`;
 }
 
 const results = /^\/\/ (=>|throws) (.+)$/;
@@ -50,7 +50,7 @@ function asCheck(code: string, statement: ts.Statement): { js: string; checks: n
   const result = said(code, statement);
   if (!result) return { js: statement.getText(), checks: 0 };
   if (!ts.isExpressionStatement(statement)) throw new Error(`no expression: ${statement.getText()}`);
-  const call = result.kind === 'throws' ? 'checkThrows' : 'check';
+  const call = result.kind === 'throws' ? '$throws' : '$gives';
   const js = `await ${call}(async () => (${statement.expression.getText()}), ${JSON.stringify(result.text)});`;
   return { js, checks: 1 };
 }
@@ -70,12 +70,7 @@ export async function runCode(code: string): Promise<number> {
   if (checks === 0) throw new Error('says no result');
   if (checks !== promised)
     throw new Error(`${promised} results are stated, ${checks} stand after an expression`);
-  const program = new AsyncFunction(
-    'load',
-    'check',
-    'checkThrows',
-    ["'use strict'", ...lines.map(({ js }) => js)].join(';\n'),
-  );
-  await program(load, check, checkThrows);
+  const js = ["'use strict'", ...lines.map((line) => line.js)].join(';\n');
+  await new AsyncFunction('$load', '$gives', '$throws', js)(load, check, checkThrows);
   return checks;
 }

@@ -1,0 +1,52 @@
+/** What somebody pays who imports a few names, and what they must not be made to carry. */
+export interface Budget {
+  readonly package: string;
+  readonly imports: readonly string[];
+  /** Ceiling of the minified, gzipped bundle. */
+  readonly maxGzipBytes: number;
+  /** These names hand out citations or several rules' findings, so their texts may come along. */
+  readonly citesSources?: true;
+}
+
+/** Ceiling for a rule's function alone, gzipped: the function, its refusals, and not its card. */
+export const RULE_GZIP_BYTES = 500;
+
+/** Rules that cannot be as small, and why. */
+export const largerRules: Readonly<
+  Record<string, { readonly maxGzipBytes: number; readonly because: string }>
+> = {
+  'grids/clearance-over-seasons': {
+    maxGzipBytes: 600,
+    because: 'Nine inputs, the distance to a rectangle and the nearest place on the way of a moving panel.',
+  },
+  'finishing/mix-by-parts': {
+    maxGzipBytes: 575,
+    because: 'A list goes in and a list comes out, and lists have refusals of their own.',
+  },
+};
+
+/** Every package stands here; its rules are weighed besides, each alone. */
+export const budgets: readonly Budget[] = [
+  { package: '@scantling/rules', imports: ['requireInputs', 'plusZero'], maxGzipBytes: 320 },
+  { package: '@scantling/rules', imports: ['checkRange'], maxGzipBytes: 320 },
+  { package: '@scantling/rules', imports: ['unitOf'], maxGzipBytes: 420 },
+  { package: '@scantling/units', imports: ['parseLength'], maxGzipBytes: 1200 },
+  { package: '@scantling/units', imports: ['convert', 'inch', 'millimetre'], maxGzipBytes: 250 },
+  { package: '@scantling/units', imports: ['celsiusFromFahrenheit'], maxGzipBytes: 250 },
+  {
+    package: '@scantling/species',
+    imports: ['findMovementCoefficients'],
+    maxGzipBytes: 3600,
+    citesSources: true,
+  },
+  { package: '@scantling/species', imports: ['findShrinkage'], maxGzipBytes: 4700, citesSources: true },
+  { package: '@scantling/movement', imports: ['equilibriumMoisture', 'widthChange'], maxGzipBytes: 650 },
+  { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 2200 },
+  { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
+  {
+    package: '@scantling/finishing',
+    imports: ['spreadingRate', 'finishVolume', 'mixByParts'],
+    maxGzipBytes: 800,
+  },
+  { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 20_000, citesSources: true },
+];

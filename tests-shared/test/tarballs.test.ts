@@ -1,0 +1,69 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { builtProblems } from '../src/guards/built.ts';
+import { install, isInstalled, lend, loadErrors, typeErrors } from '../src/guards/empty-project.ts';
+import { manifestLint, pack, type Tarball, typeResolutionProblems } from '../src/guards/tarballs.ts';
+import { entrySources, packages, root } from '../src/guards/workspace.ts';
+
+const dirs = packages.map(({ dir }) => join(root, dir));
+const temporary = mkdtempSync(join(tmpdir(), 'scantling-'));
+const project = join(temporary, 'project');
+const mains = packages.map(({ manifest }) => manifest.name);
+const everyEntry = packages.flatMap((one) =>
+  entrySources(one).map(({ subpath }) => one.manifest.name + subpath.slice(1)),
+);
+let tarballs: Tarball[] = [];
+
+beforeAll(() => {
+  expect(dirs.flatMap(builtProblems)).toEqual([]);
+  tarballs = pack(dirs, temporary);
+}, 60_000);
+
+afterAll(() => rmSync(temporary, { recursive: true, force: true }));
+
+describe.each(packages.map(({ manifest }) => manifest.name))('the tarball of %s', (name) => {
+  const tarball = () => tarballs.find((one) => one.name === name) as Tarball;
+
+  test('has a package.json that other tools read well', async () => {
+    expect(await manifestLint(tarball())).toEqual([]);
+  });
+
+  test('has types that other programs find', async () => {
+    expect(await typeResolutionProblems(tarball())).toEqual([]);
+  });
+});
+
+describe('an empty project with the tarballs and without zod', { timeout: 60_000 }, () => {
+  beforeAll(() => install(project, tarballs), 60_000);
+
+  test('has every package, and no zod', () => {
+    expect(mains.filter((name) => !isInstalled(project, name))).toEqual([]);
+    expect(isInstalled(project, 'zod')).toBe(false);
+  });
+
+  test.each(['nodenext', 'bundler'] as const)('passes a strict type check, resolving as %s', (resolution) => {
+    expect(mains.length).toBeGreaterThan(0);
+    expect(typeErrors(project, mains, resolution)).toEqual([]);
+  });
+
+  test('loads every package', () => {
+    expect(loadErrors(project, mains)).toEqual([]);
+  });
+
+  describe('and with zod after all', () => {
+    beforeAll(() => lend(project, 'zod'));
+
+    test('passes a strict type check of every entry', () => {
+      expect(everyEntry.length).toBeGreaterThan(mains.length);
+      // The types of zod itself need those of a browser or of Node.
+      const lib = ['lib.es2022.d.ts', 'lib.dom.d.ts'];
+      expect(typeErrors(project, everyEntry, 'nodenext', lib)).toEqual([]);
+    });
+
+    test('loads every entry', () => {
+      expect(loadErrors(project, everyEntry)).toEqual([]);
+    });
+  });
+});
