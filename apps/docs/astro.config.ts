@@ -1,0 +1,40 @@
+import starlight from '@astrojs/starlight';
+import { defineConfig } from 'astro/config';
+import starlightLinksValidator from 'starlight-links-validator';
+
+// Building this site tells nobody: Astro asks for this before it first reports.
+process.env.ASTRO_TELEMETRY_DISABLED = '1';
+
+// The packages' sources, not their builds; each of Vite's environments has its own list.
+const resolve = { conditions: ['@scantling/source', 'module', 'browser', 'default'] };
+const resolveOnServer = { conditions: ['@scantling/source', 'module', 'node', 'default'] };
+
+export default defineConfig({
+  integrations: [
+    starlight({
+      title: 'Scantling',
+      description: 'The numbers behind a solid-wood top on a metal base, each with its source.',
+      customCss: ['./src/styles/theme.css', './src/styles/page.css'],
+      components: {
+        Footer: './src/components/Footer.astro',
+        Hero: './src/components/Hero.astro',
+        Search: './src/components/Search.astro',
+        SiteTitle: './src/components/SiteTitle.astro',
+      },
+      routeMiddleware: './src/sidebar.ts',
+      pagination: false,
+      expressiveCode: { defaultProps: { wrap: true } },
+      plugins: [
+        // Pages made from cards are no Markdown, so this plugin can't see into them: test/links.test.ts does.
+        starlightLinksValidator({ exclude: ['/', '/rules/**', '/sources/**', '/accuracy/'] }),
+      ],
+    }),
+  ],
+  vite: {
+    environments: {
+      client: { resolve },
+      prerender: { resolve: resolveOnServer },
+      ssr: { resolve: resolveOnServer },
+    },
+  },
+});

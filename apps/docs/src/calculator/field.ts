@@ -1,0 +1,91 @@
+import type { AnyRule, InputSpec, NumberInput, NumberListInput, Unit } from '@scantling/rules';
+import { type LengthUnit, lengthLimits, readLength, restateLength } from './lengths.ts';
+import { printNumber, type Reading, readNumber } from './numbers.ts';
+
+/** A value of an input. */
+export type InputValue = number | readonly number[] | string;
+
+const LONGEST_LIST = 2000;
+
+/** A unit as people say it: `1/%` is "per %". */
+export const unitInWords = (unit: Unit): string => unit.replace(/^1\//, 'per ');
+
+/** A printed number with its unit. */
+export const withUnit = (text: string, unit: Unit): string =>
+  unit === '1' ? text : `${text} ${unitInWords(unit)}`;
+
+/** The allowed range as people read it. */
+export function limitsText(
+  { min, max, unit, integer }: NumberInput | NumberListInput,
+  lengthUnit: LengthUnit,
+): string {
+  if (unit === 'mm') return lengthLimits(min, max, lengthUnit);
+  return `${integer ? 'a whole number ' : ''}${printNumber(min, 9)} to ${withUnit(printNumber(max, 9), unit)}`;
+}
+
+function readOne(spec: NumberInput | NumberListInput, text: string, lengthUnit: LengthUnit): Reading<number> {
+  const { unit, min, max, integer } = spec;
+  const bare = unit !== '1' && text.trim().endsWith(unit) ? text.trim().slice(0, -unit.length) : text;
+  const reading = unit === 'mm' ? readLength(text, lengthUnit) : readNumber(bare);
+  if ('problem' in reading) return reading;
+  const { value } = reading;
+  if (value >= min && value <= max && !(integer && value % 1)) return reading;
+  return { problem: `Must be ${limitsText(spec, lengthUnit)}.` };
+}
+
+/** Splits at semicolons where there are any, else at commas, else at spaces: so a list may hold "12,5" or "5 3/8". */
+function items(text: string): string[] {
+  const separator = [';', ',', '\n'].find((mark) => text.includes(mark)) ?? /\s+/;
+  return text
+    .split(separator)
+    .map((item) => item.trim())
+    .filter((item) => item !== '');
+}
+
+function readList(spec: NumberListInput, text: string, lengthUnit: LengthUnit): Reading<readonly number[]> {
+  if (text.length > LONGEST_LIST) return { problem: `Longer than ${LONGEST_LIST} characters.` };
+  const parts = items(text);
+  if (parts.length < spec.minItems || parts.length > spec.maxItems) {
+    return { problem: `Give ${spec.minItems} to ${spec.maxItems} numbers, not ${parts.length}.` };
+  }
+  const values: number[] = [];
+  for (const [i, part] of parts.entries()) {
+    const reading = readOne(spec, part, lengthUnit);
+    if ('problem' in reading) return { problem: `Number ${i + 1}: ${reading.problem}` };
+    values.push(reading.value);
+  }
+  return { value: values };
+}
+
+export const notAChoice = (text: string): string => `“${text.slice(0, 40)}” is not one of the choices.`;
+
+/** Reads what was typed into the field of one input. */
+export function readField(spec: InputSpec, text: string, lengthUnit: LengthUnit): Reading<InputValue> {
+  if (spec.kind === 'number') return readOne(spec, text, lengthUnit);
+  if (spec.kind === 'numbers') return readList(spec, text, lengthUnit);
+  return Object.hasOwn(spec.options, text) ? { value: text } : { problem: notAChoice(text) };
+}
+
+/** What is typed into the field of a length or of several, with bare numbers said again in another unit. */
+export function restateField(spec: InputSpec, text: string, from: LengthUnit, to: LengthUnit): string {
+  if (spec.kind === 'choice' || spec.unit !== 'mm') return text;
+  const parts = spec.kind === 'numbers' ? items(text) : [text];
+  return parts.map((part) => restateLength(part, from, to)).join('; ');
+}
+
+/** What the field of one input says for a value, lengths in millimetres. */
+export function fieldText(value: InputValue): string {
+  return typeof value === 'string'
+    ? value
+    : [value]
+        .flat()
+        .map((one) => printNumber(one, 10).replaceAll('−', '-'))
+        .join('; ');
+}
+
+/** The texts of all fields for the inputs of a worked example. */
+export function fieldTexts(rule: AnyRule, given: object): Record<string, string> {
+  return Object.fromEntries(
+    Object.keys(rule.inputs).map((name) => [name, fieldText(given[name as keyof object])]),
+  );
+}

@@ -1,0 +1,46 @@
+import { type AnyRule, type Expected, expectedValue, type OutputSpec } from '@scantling/rules';
+import { printNumber } from './calculator/numbers.ts';
+
+/** One published figure beside ours, in the unit it is printed in. */
+export interface Comparison {
+  readonly output: string;
+  readonly unit: string;
+  /** All its digits, as printed. */
+  readonly published: string;
+  readonly ours: string;
+  readonly difference: string;
+  /** The difference is at most what the last printed digit, or the example's own sentence, allows. */
+  readonly agrees: boolean;
+}
+
+/** A number to two places more than the printed one beside it. */
+function besidePrinted(value: number, printed: string): string {
+  const places = printed.includes('e') ? undefined : (printed.split('.')[1]?.length ?? 0) + 2;
+  return places === undefined ? printNumber(value, 6) : printNumber(Number(value.toFixed(places)), 15);
+}
+
+/** Computes a worked example and sets each of its figures beside the published one. */
+export function compareExample(rule: AnyRule, example: AnyRule['examples'][number]): Comparison[] {
+  const { given, expect, within } = example;
+  const computed = rule.compute(given);
+  return Object.entries(expect).flatMap(([name, stated]) => {
+    const { label, unit: outputUnit } = rule.outputs[name] as OutputSpec;
+    return [stated].flat().map((figure, i): Comparison => {
+      const { printed, unit, times } =
+        typeof figure === 'string'
+          ? { printed: figure, unit: outputUnit, times: 1 }
+          : (figure as Exclude<Expected, string>);
+      const { value, tolerance } = expectedValue(figure as Expected);
+      const ours = [computed[name]].flat()[i] as number;
+      const difference = (ours - value) / times;
+      return {
+        output: label,
+        unit: unit === '1' ? '' : unit,
+        published: printed.replace(/^-/, '−'),
+        ours: besidePrinted(ours / times, printed),
+        difference: Math.abs(difference) < 1e-9 * Math.abs(value / times) ? '0' : printNumber(difference, 2),
+        agrees: Math.abs(ours - value) <= (within?.value ?? tolerance) + 1e-12 * Math.abs(value),
+      };
+    });
+  });
+}

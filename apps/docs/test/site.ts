@@ -1,0 +1,61 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { preview } from 'astro';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from 'playwright';
+import { chromiumFlags, findChromium } from '../../../scripts/chromium.ts';
+
+const root = new URL('..', import.meta.url);
+
+/** The folder that the build writes; it is an error if there is no site in it. */
+export function builtSite(): string {
+  const dist = new URL('dist/', root);
+  if (!existsSync(new URL('index.html', dist))) {
+    throw new Error('The site is not built: run `npm run build` first.');
+  }
+  return fileURLToPath(dist);
+}
+
+/** The built site as it is served, in a browser that keeps a record of what goes wrong. */
+export interface OpenSite {
+  readonly address: string;
+  /** Every address that a page asked for. */
+  readonly requested: string[];
+  /** Errors of pages, and what they wrote to the console as such. */
+  readonly errors: string[];
+  visit(options?: BrowserContextOptions): Promise<BrowserContext>;
+  close(): Promise<void>;
+}
+
+export async function openSite(): Promise<OpenSite> {
+  builtSite();
+  const server = await preview({
+    root: fileURLToPath(root),
+    logLevel: 'error',
+    server: { host: '127.0.0.1', port: 0 },
+  });
+  const address = `http://127.0.0.1:${server.port}`;
+  const browser: Browser = await chromium.launch({
+    executablePath: findChromium(),
+    args: [...chromiumFlags],
+  });
+  const requested: string[] = [];
+  const errors: string[] = [];
+  return {
+    address,
+    requested,
+    errors,
+    async visit(options) {
+      const context = await browser.newContext({ baseURL: address, ...options });
+      context.on('request', (request) => requested.push(request.url()));
+      context.on('weberror', (error) => errors.push(`${error.error()}`));
+      context.on('console', (message) => {
+        if (message.type() === 'error') errors.push(`${message.location().url}: ${message.text()}`);
+      });
+      return context;
+    },
+    async close() {
+      await browser.close();
+      await server.stop();
+    },
+  };
+}
