@@ -105,6 +105,16 @@ describe('a calculator', () => {
     await page.context().close();
   });
 
+  test('fills in the coefficient of a wood from its table', async () => {
+    const page = await openCalculator(WIDTH_CHANGE);
+    await page.selectOption('[data-fills=coefficientPerPct]', { label: 'Maple, sugar, quartersawn' });
+    // Wood Handbook (FPL-GTR-190), Table 13-5: sugar maple, radial.
+    expect(await page.inputValue('#coefficientPerPct')).toBe('0.00165');
+    await page.fill('#coefficientPerPct', '0.002');
+    expect(await page.inputValue('[data-fills=coefficientPerPct]')).toBe('');
+    await page.context().close();
+  });
+
   test('gives a link that brings back the same figures', async () => {
     const page = await openCalculator(WIDTH_CHANGE);
     await page.getByLabel('inches').check();

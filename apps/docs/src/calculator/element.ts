@@ -35,7 +35,10 @@ class RuleCalculator extends HTMLElement {
       this.#say(['The calculator did not load. The answer shown is that of a worked example.']);
       return;
     }
-    this.#form.addEventListener('input', () => this.#changed());
+    this.#form.addEventListener('input', ({ target }) => {
+      if (target instanceof HTMLSelectElement) this.#fillFromTable(target);
+      this.#changed();
+    });
     this.#form.addEventListener('reset', () => this.#reset());
     if (this.#link.size > 0) this.#show();
     this.dataset.ready = '';
@@ -60,6 +63,12 @@ class RuleCalculator extends HTMLElement {
       else field.value = text;
     }
     this.#lengthUnit = this.#chosenUnit();
+  }
+
+  /** Takes a value of a table into the field that it is offered for. */
+  #fillFromTable({ dataset, value }: HTMLSelectElement) {
+    const field = dataset.fills && this.#form.elements.namedItem(dataset.fills);
+    if (value && field instanceof HTMLInputElement) field.value = value;
   }
 
   #chosenUnit(): LengthUnit | undefined {
@@ -100,7 +109,14 @@ class RuleCalculator extends HTMLElement {
   }
 
   #show() {
-    const shown = answer(this.#rule, this.#texts());
+    const texts = this.#texts();
+    const shown = answer(this.#rule, texts);
+    for (const select of this.querySelectorAll<HTMLSelectElement>('[data-fills]')) {
+      const text = texts[select.dataset.fills ?? ''] ?? '';
+      if (select.value === text) continue;
+      select.value = text;
+      if (select.selectedIndex < 0) select.value = '';
+    }
     this.#showProblems(shown);
     for (const sign of this.querySelectorAll('[data-length] + .unit'))
       sign.textContent = this.#lengthUnit ?? 'mm';
