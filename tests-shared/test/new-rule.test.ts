@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { repositoryFiles, root } from '../src/guards/workspace.ts';
 import { ruleChecks } from '../src/index.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 
 // All of it happens in a copy, so whatever fails leaves nothing behind.
-const copy = mkdtempSync(join(tmpdir(), 'scantling-new-rule-'));
+const { path: copy } = temporaryFolder('new-rule');
 const ruleFile = join(copy, 'packages/movement/src/rules/share-of-length.ts');
 const indexFile = join(copy, 'packages/movement/src/index.ts');
 
@@ -55,8 +55,6 @@ beforeAll(() => {
   }
   symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'), 'dir');
 });
-
-afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 describe('npm run new-rule', { timeout: 60_000 }, () => {
   test.each([

@@ -1,14 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { builtProblems } from '../src/guards/built.ts';
 import { install, isInstalled, lend, loadErrors, typeErrors } from '../src/guards/empty-project.ts';
 import { manifestLint, pack, type Tarball, typeResolutionProblems } from '../src/guards/tarballs.ts';
 import { entrySources, packages, root } from '../src/guards/workspace.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 
 const dirs = packages.map(({ dir }) => join(root, dir));
-const temporary = mkdtempSync(join(tmpdir(), 'scantling-'));
+const { path: temporary } = temporaryFolder('tarballs');
 const project = join(temporary, 'project');
 const mains = packages.map(({ manifest }) => manifest.name);
 const everyEntry = packages.flatMap((one) =>
@@ -20,8 +19,6 @@ beforeAll(() => {
   expect(dirs.flatMap(builtProblems)).toEqual([]);
   tarballs = pack(dirs, temporary);
 }, 60_000);
-
-afterAll(() => rmSync(temporary, { recursive: true, force: true }));
 
 describe.each(packages.map(({ manifest }) => manifest.name))('the tarball of %s', (name) => {
   const tarball = () => tarballs.find((one) => one.name === name) as Tarball;

@@ -73,16 +73,48 @@ export const publicFunctions = ({ checker, names }: PublicApi): PublicName[] =>
     );
   });
 
+const docsOf = (one: PublicName) =>
+  ts
+    .getJSDocCommentsAndTags(declarationOf(one) as ts.Node)
+    .map((doc) => doc.getFullText())
+    .join('\n');
+
 /** A function's docstring shows it at work, in a fence that states results and so is run. */
 export function docstringProblems(one: PublicName): Problems {
-  const docs = ts.getJSDocCommentsAndTags(declarationOf(one) as ts.Node).map((doc) => doc.getFullText());
-  const examples = codeFences(one.title, docs.join('\n')).filter(saysResults);
-  if (!docs.some((text) => text.includes('@example')) || examples.length === 0) {
+  const docs = docsOf(one);
+  const examples = codeFences(one.title, docs).filter(saysResults);
+  if (!docs.includes('@example') || examples.length === 0) {
     return [`${one.title} has no @example that states a result`];
   }
   return examples.some(({ code }) => code.includes(one.name))
     ? []
     : [`the @example of ${one.title} does not use it`];
+}
+
+/** Whether a function stands in a file of its own among a package's rules. */
+export const isRuleFunction = (one: PublicName) =>
+  /\/src\/rules\//.test(declarationOf(one)?.getSourceFile().fileName ?? '');
+
+/** The docstring of a rule's function says what comes back, what is refused, and where it comes from. */
+export function ruleDocstringProblems(one: PublicName): Problems {
+  const docs = docsOf(one);
+  const said = {
+    '@returns': /@returns \S/,
+    '@throws RangeError': /@throws RangeError \S/,
+    source: /Source: \S|Common practice/,
+  };
+  return Object.entries(said)
+    .filter(([, pattern]) => !pattern.test(docs))
+    .map(([what]) => `the docstring of ${one.title} says no ${what}`);
+}
+
+/** The one-line example in the README's row for a package calls something that the package exports. */
+export function readmeExampleProblems(readme: string, packageName: string, { names }: PublicApi): Problems {
+  const row = readme.split('\n').find((line) => line.startsWith('|') && line.includes(`\`${packageName}\``));
+  const called = /`(\w+)\(/.exec(row ?? '')?.[1];
+  return names.some(({ title }) => title === `${packageName}: ${called}`)
+    ? []
+    : [`the README shows ${packageName} with ${called ?? 'no call'}, which it does not export`];
 }
 
 /**
