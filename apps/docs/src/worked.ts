@@ -34,7 +34,7 @@ export function compareExample(rule: AnyRule, example: AnyRule['examples'][numbe
       const ours = [computed[name]].flat()[i] as number;
       const difference = (ours - value) / times;
       return {
-        output: label,
+        output: Array.isArray(stated) ? `${label} (${i + 1})` : label,
         unit: unit === '1' ? '' : unit,
         published: printed.replace(/^-/, '−'),
         ours: besidePrinted(ours / times, printed),

@@ -1,7 +1,14 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { preview } from 'astro';
-import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from 'playwright';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from 'playwright';
+import { expect } from 'vitest';
 import { chromiumFlags, findChromium } from '../../../scripts/chromium.ts';
 
 const root = new URL('..', import.meta.url);
@@ -23,6 +30,10 @@ export interface OpenSite {
   /** Errors of pages, and what they wrote to the console as such. */
   readonly errors: string[];
   visit(options?: BrowserContextOptions): Promise<BrowserContext>;
+  open(path: string, options?: BrowserContextOptions): Promise<Page>;
+  /** Goes there and waits until the calculator takes part. */
+  goToCalculator(page: Page, path: string): Promise<void>;
+  openCalculator(path: string): Promise<Page>;
   close(): Promise<void>;
 }
 
@@ -40,22 +51,45 @@ export async function openSite(): Promise<OpenSite> {
   });
   const requested: string[] = [];
   const errors: string[] = [];
-  return {
-    address,
-    requested,
-    errors,
-    async visit(options) {
-      const context = await browser.newContext({ baseURL: address, ...options });
-      context.on('request', (request) => requested.push(request.url()));
-      context.on('weberror', (error) => errors.push(`${error.error()}`));
-      context.on('console', (message) => {
-        if (message.type() === 'error') errors.push(`${message.location().url}: ${message.text()}`);
-      });
-      return context;
-    },
-    async close() {
-      await browser.close();
-      await server.stop();
-    },
-  };
+
+  async function visit(options?: BrowserContextOptions): Promise<BrowserContext> {
+    const context = await browser.newContext({ baseURL: address, ...options });
+    context.on('request', (request) => requested.push(request.url()));
+    context.on('weberror', (error) => errors.push(`${error.error()}`));
+    context.on('console', (message) => {
+      if (message.type() === 'error') errors.push(`${message.location().url}: ${message.text()}`);
+    });
+    return context;
+  }
+
+  async function open(path: string, options?: BrowserContextOptions): Promise<Page> {
+    const page = await (await visit(options)).newPage();
+    await page.goto(path);
+    return page;
+  }
+
+  async function goToCalculator(page: Page, path: string): Promise<void> {
+    await page.goto(path);
+    await page.locator('rule-calculator[data-ready]').waitFor();
+  }
+
+  async function openCalculator(path: string): Promise<Page> {
+    const page = await (await visit()).newPage();
+    await goToCalculator(page, path);
+    return page;
+  }
+
+  async function close(): Promise<void> {
+    await browser.close();
+    await server.stop();
+  }
+
+  return { address, requested, errors, visit, open, goToCalculator, openCalculator, close };
+}
+
+/** Nothing came from, or went to, anywhere but the site itself, and no page reported an error. */
+export function expectQuiet({ address, requested, errors }: OpenSite): void {
+  expect(requested.length).toBeGreaterThan(100);
+  expect(requested.filter((url) => new URL(url).origin !== address && !url.startsWith('data:'))).toEqual([]);
+  expect(errors).toEqual([]);
 }

@@ -1,6 +1,6 @@
 import { type AnyRule, checkRange, type InputSpec, type OutputSpec, type Unit } from '@scantling/rules';
 import { type InputValue, notAChoice, readField, withUnit } from './field.ts';
-import { isLengthUnit, LENGTH_UNIT, type LengthUnit, printLength, printOtherwise } from './lengths.ts';
+import { isLengthUnit, LENGTH_UNIT, type LengthUnit, lengthNumber, printOtherwise } from './lengths.ts';
 import { printResult } from './numbers.ts';
 
 /** One result as people read it. */
@@ -32,10 +32,11 @@ export interface Answer {
 
 type Value = number | readonly number[];
 
+/** One or several numbers and, once, their unit. */
 function print(value: Value, unit: Unit, exact: boolean, lengthUnit: LengthUnit): string {
-  const one = (number: number) =>
-    unit === 'mm' ? printLength(number, lengthUnit, exact) : withUnit(printResult(number, exact), unit);
-  return [value].flat().map(one).join(', ');
+  const number = (one: number) =>
+    unit === 'mm' ? lengthNumber(one, lengthUnit, exact) : printResult(one, exact);
+  return withUnit([value].flat().map(number).join(', '), unit === 'mm' ? lengthUnit : unit);
 }
 
 /** Lengths once more in the other unit; nothing for other quantities. */

@@ -31,13 +31,16 @@ export function readLength(text: string, bareUnit?: LengthUnit): Reading<number>
 /** Less is rounding, not length. */
 const NANOMETRE = 1e-6;
 
-/** A length in one unit: to 0.01 mm or 0.001 in, small ones to three digits; to nine digits where it is exact. */
-export function printLength(mm: number, unit: LengthUnit, exact = false): string {
+/** A length as a number: to 0.01 mm or 0.001 in, small ones to three digits; to nine digits where it is exact. */
+export function lengthNumber(mm: number, unit: LengthUnit, exact = false): string {
   const value = Math.abs(mm) < NANOMETRE ? 0 : mm / mmPer[unit];
   const decimals = unit === 'mm' ? 2 : 3;
-  const digits = exact ? 9 : Math.max(3, Math.ceil(Math.log10(Math.abs(value))) + decimals);
-  return `${printNumber(value, digits)} ${unit}`;
+  return printNumber(value, exact ? 9 : Math.max(3, Math.ceil(Math.log10(Math.abs(value))) + decimals));
 }
+
+/** The same with its unit. */
+export const printLength = (mm: number, unit: LengthUnit, exact = false): string =>
+  `${lengthNumber(mm, unit, exact)} ${unit}`;
 
 const SIXTY_FOURTH_MM = 25.4 / 64;
 
@@ -57,7 +60,7 @@ export function printOtherwise(mm: number, chosen: LengthUnit, exact = false): s
 
 /** Limits of a length. */
 export const lengthLimits = (minMm: number, maxMm: number, unit: LengthUnit): string =>
-  `${printLength(minMm, unit).replace(/ .*/, '')} to ${printLength(maxMm, unit)}`;
+  `${lengthNumber(minMm, unit)} to ${printLength(maxMm, unit)}`;
 
 /** A length typed without a unit, said again in another unit; any other text stays as it is. */
 export function restateLength(text: string, from: LengthUnit, to: LengthUnit): string {
