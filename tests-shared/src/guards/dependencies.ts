@@ -50,7 +50,7 @@ export function importsOf(file: string, text: string): string[] {
   return ts.preProcessFile(script, true, true).importedFiles.map(({ fileName }) => fileName);
 }
 
-/** A source file imports only what its package.json names, from below, and nothing of another package's insides. */
+/** A source file imports only what its package.json names, from below, and nothing of its tests or of another package's insides. */
 export function importProblems(
   dir: string,
   manifest: Manifest,
@@ -61,7 +61,8 @@ export function importProblems(
   return specifiers.flatMap((specifier): Problems => {
     if (specifier.startsWith('.')) {
       const path = posix.join(posix.dirname(file), specifier);
-      return path.startsWith(`${dir}/src/`) ? [] : [`${file} reaches out of its package: ${specifier}`];
+      const inside = path.startsWith(`${dir}/`) && !/^(test|bench)\//.test(path.slice(dir.length + 1));
+      return inside ? [] : [`${file} reaches out of its package: ${specifier}`];
     }
     if (specifier.startsWith('node:')) {
       return mayUseNode(file) ? [] : [`${file} needs Node: ${specifier}`];
