@@ -77,8 +77,9 @@ describe('lengths', () => {
   // 1 in = 25.4 mm exactly (NIST SP 811, Appendix B.8): 5 3/8 in = 5.375 × 25.4 = 136.525 mm.
   test('are said in both units, with the mark on an inch tape', () => {
     expect(printLength(136.525, 'in')).toBe('5.375 in');
-    expect(printOtherwise(136.525, 'mm')).toBe('5.375 in, about 5 3/8 in');
-    expect(printOtherwise(136.525, 'in')).toBe('136.53 mm, about 5 3/8 in');
+    expect(printOtherwise(136.525, 'mm')).toBe('5.375 in, 5 3/8 in');
+    expect(printOtherwise(136.525, 'in')).toBe('136.53 mm, 5 3/8 in');
+    expect(printOtherwise(137, 'mm')).toBe('5.394 in, about 5 25/64 in');
     expect(printOtherwise(254, 'mm')).toBe('10 in');
     expect(printOtherwise(0.1, 'mm')).toBe('0.00394 in');
     expect(printLength(-1e-16, 'mm')).toBe('0 mm');

@@ -13,8 +13,6 @@ export const LENGTH_UNIT = 'length-unit';
 
 const mmPer: Readonly<Record<LengthUnit, number>> = { mm: 1, in: 25.4 };
 
-const minus = (text: string) => text.replace(/^-/, '−');
-
 /** Reads a length as it stands on a tape, a number without a unit in the unit chosen. */
 export function readLength(text: string, bareUnit?: LengthUnit): Reading<number> {
   if (text.trim() === '') return { problem: 'Give a length.' };
@@ -44,18 +42,19 @@ export const printLength = (mm: number, unit: LengthUnit, exact = false): string
 
 const SIXTY_FOURTH_MM = 25.4 / 64;
 
-/** The nearest mark on an inch tape, for lengths that reach one. */
-export function nearestMarkText(mm: number): string {
-  if (Math.abs(mm) < SIXTY_FOURTH_MM / 2 || Math.abs(mm) > 1e6) return '';
-  return minus(formatLength(mm, { unit: 'in', denominator: 64 }));
+/** The nearest mark on an inch tape, for lengths that reach one; "about" where the length is beside it. */
+function nearestMark(mm: number): string {
+  const ticks = mm / SIXTY_FOURTH_MM;
+  if (Math.abs(ticks) < 0.5 || Math.abs(mm) > 1e6) return '';
+  const mark = formatLength(mm, { unit: 'in', denominator: 64 }).replace('-', '−');
+  return Math.abs(ticks - Math.round(ticks)) < 1e-6 ? mark : `about ${mark}`;
 }
 
 /** A length once more in the unit that was not chosen, and as a mark on an inch tape. */
 export function printOtherwise(mm: number, chosen: LengthUnit, exact = false): string {
   const other = printLength(mm, chosen === 'mm' ? 'in' : 'mm', exact);
-  const mark = nearestMarkText(mm);
-  const decimal = printLength(mm, 'in', exact);
-  return mark === '' || mark === decimal ? other : `${other}, about ${mark}`;
+  const mark = nearestMark(mm);
+  return mark === '' || mark === printLength(mm, 'in', exact) ? other : `${other}, ${mark}`;
 }
 
 /** Limits of a length. */
