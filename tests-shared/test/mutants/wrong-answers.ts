@@ -70,6 +70,19 @@ export const wrongAnswers: Mutants = {
     [FINITE, NEEDS],
   ],
   'a bend in a straight line': [answering((mm) => Math.min(mm, 100)), [LAWS]],
+  'a silent clamp within the limits': [
+    answering((_, input) => {
+      const fromMoisturePct = Math.max(6, input.fromMoisturePct);
+      return widthChange({ ...input, fromMoisturePct }).changeMm;
+    }),
+    [LAWS],
+  ],
+  'two inputs taken for each other': [
+    computing((input) =>
+      widthChange({ ...input, fromMoisturePct: input.toMoisturePct, toMoisturePct: input.fromMoisturePct }),
+    ),
+    [EXAMPLES, REFUSES, LAWS],
+  ],
   'a staircase': [answering((mm) => Math.round(mm * 1e3) / 1e3 + 0), [LAWS]],
 
   // The function is not a function of its inputs.

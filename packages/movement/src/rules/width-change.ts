@@ -106,6 +106,7 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
         toMoisturePct: 'increasing',
       },
     },
+    { of: 'changeMm', by: { fromMoisturePct: 'linear', toMoisturePct: 'linear' } },
   ],
   peers: [
     {
