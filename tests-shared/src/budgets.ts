@@ -23,6 +23,14 @@ export const largerRules: Readonly<
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',
   },
+  'units/stack-up': {
+    maxGzipBytes: 700,
+    because: 'Two lists go in, which must be of one length, and are added without rounding.',
+  },
+  'units/stepping-error': {
+    maxGzipBytes: 580,
+    because: 'Two lists come out, and their worst, counted in whole nanometres.',
+  },
 };
 
 /** Every package stands here; its rules are weighed besides, each alone. */
