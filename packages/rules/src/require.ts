@@ -18,7 +18,7 @@ function refuse(caller: string, name: string, allowed: string, given: unknown): 
   const got =
     typeof given === 'string'
       ? `"${given.slice(0, 40)}"`
-      : given instanceof Object
+      : Object(given) === given
         ? typeof given
         : String(given);
   throw new RangeError(`${caller} requires ${name} ${allowed}, got ${got}`);
@@ -73,7 +73,7 @@ export function requireList(caller: string, name: string, given: unknown, limits
   if (given.length < minItems || given.length > maxItems) {
     refuse(caller, name, `to have ${minItems} to ${maxItems} numbers`, given.length);
   }
-  for (let i = 0; i < given.length; i++) requireNumber(caller, `${name}[${i}]`, given[i], limits);
+  for (const [i, item] of given.entries()) requireNumber(caller, `${name}[${i}]`, item, limits);
 }
 
 /**
