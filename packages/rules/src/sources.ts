@@ -10,10 +10,16 @@ export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts'
 export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
 export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
 export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts';
+export { euclidElements } from './sources/euclid-elements.ts';
 export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
 export { geometryPrimer2011 } from './sources/geometry-primer-2011.ts';
+export { gnuUnits } from './sources/gnu-units.ts';
+export { jcgm100 } from './sources/jcgm-100.ts';
+export { nistHandbook44 } from './sources/nist-handbook-44.ts';
+export { nistSp811 } from './sources/nist-sp-811.ts';
 export { simpson1998 } from './sources/simpson-1998.ts';
 export { thinnedSolidsNote } from './sources/thinned-solids-note.ts';
+export { toleranceAccumulation2008 } from './sources/tolerance-accumulation-2008.ts';
 export { wetFilmAnswer2003 } from './sources/wet-film-answer-2003.ts';
 export { wetFilmFormulae } from './sources/wet-film-formulae.ts';
 export { woodHandbook1999 } from './sources/wood-handbook-1999.ts';
