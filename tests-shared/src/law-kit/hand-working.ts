@@ -22,17 +22,19 @@ const asExpression = (text: string) =>
     .replaceAll('²', '^2')
     .replaceAll('³', '^3')
     .replaceAll('π', 'pi')
+    .replaceAll('°', ' * pi / 180')
+    .replace(/\bln\(/g, 'log(')
     .replace(/[×·]/g, '*')
     .replaceAll('÷', '/');
 
-const arithmetic = /(?:^|\s)(-?(?:[\d.]|sqrt\(|pi|[-+*/^()]|\s)+)$/;
+const arithmetic = /(?:^|\s)(-?(?:[\d.]|(?:sqrt|exp|log|sin|cos|tan)\(|pi|[-+*/^()]|\s)+)$/;
 const takesWhatFollows = /(?:of|per|half|sin|cos|tan|ln|log|exp|[)\d%²³]|[-+*/^])\s*$/;
 
 /** What the end of a text works out to, where it is arithmetic throughout; `null` where it is not. */
 function workedOut(text: string): number | null {
   const expression = asExpression(text.trim());
   const run = arithmetic.exec(expression)?.[1]?.trim();
-  if (!run || !/\d.*[-+*/^].*\d|sqrt/s.test(run)) return null;
+  if (!run || !/\d.*[-+*/^].*\d|\w\(/s.test(run)) return null;
   if (takesWhatFollows.test(expression.slice(0, -run.length))) return null;
   try {
     return Number(evaluate(run));
@@ -57,7 +59,8 @@ export function equations(working: string): { said: string; stated: string; work
 
 /** Arithmetic written out by hand comes out, and the figures it is written for stand in it. */
 export function workingProblems(working: string, figures: readonly string[]): Problems {
-  const wrong = equations(working).filter(({ stated, worked }) => {
+  const checked = equations(working);
+  const wrong = checked.filter(({ stated, worked }) => {
     const { value, tolerance } = expectedValue(stated);
     return !(Math.abs(worked - value) <= tolerance + 1e-12 * Math.abs(value));
   });
@@ -67,6 +70,7 @@ export function workingProblems(working: string, figures: readonly string[]): Pr
     return !written.some((one) => Math.abs(one - value) <= tolerance);
   });
   return [
+    ...(checked.length > 0 ? [] : ['no equation in its working is arithmetic that can be worked out']),
     ...wrong.map(({ said, worked }) => `"${said}" works out to ${worked}`),
     ...missing.map((figure) => `the figure ${figure} does not stand in its working`),
   ];

@@ -180,7 +180,10 @@ export const wrongCards: Mutants = {
     { ...real, ...withExample({ from: { workedByHand: '600 × 0.00353 = 2.118 mm' } }) },
     [ARITHMETIC],
   ],
-  'no arithmetic': [{ ...real, ...withExample({ from: { workedByHand: 'as computed, −10.590' } }) }, [CARD]],
+  'no arithmetic': [
+    { ...real, ...withExample({ from: { workedByHand: 'as computed, −10.590' } }) },
+    [ARITHMETIC],
+  ],
 
   // Laws and peers.
   'no law': [{ ...real, laws: [] }, [LAWS]],
