@@ -9,6 +9,7 @@ import { exportProblems, ruleChecks } from '../src/index.ts';
 import { real } from './mutants/real-rule.ts';
 import { wrongAnswers } from './mutants/wrong-answers.ts';
 import { withPeer, wrongCards } from './mutants/wrong-cards.ts';
+import { choiceRule, listRule, wrongLists } from './mutants/wrong-lists.ts';
 
 /** The checks that a rule turns red; a check that breaks down is red as well. */
 const red = (rule: AnyRule): string[] =>
@@ -22,12 +23,14 @@ const red = (rule: AnyRule): string[] =>
     })
     .map(([name]) => name);
 
-const mutants = { ...wrongAnswers, ...wrongCards };
+const mutants = { ...wrongAnswers, ...wrongCards, ...wrongLists };
 
 describe('the law kit', () => {
-  test('passes the rule as it is', () => {
+  test('passes rules as they are', () => {
     expect(red(widthChangeRule)).toEqual([]);
     expect(red(real)).toEqual([]);
+    expect(red(listRule)).toEqual([]);
+    expect(red(choiceRule)).toEqual([]);
   });
 
   test('passes peers that agree as closely as they say', () => {
