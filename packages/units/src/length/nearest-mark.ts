@@ -52,7 +52,8 @@ export function nearestMark(input: NearestMarkInput): NearestMark {
   const tickNm = 'denominator' in input ? inchTick(input.denominator) : metricTick(input.stepMm);
   const ticks = toTicks(input.lengthMm, tickNm);
   const markNm = ticks * tickNm;
-  return { ticks, markMm: markNm / NM_PER_MM, offsetMm: (nanometres(input.lengthMm) - markNm) / NM_PER_MM };
+  const offsetNm = nanometres(input.lengthMm) - markNm;
+  return { ticks, markMm: markNm / NM_PER_MM, offsetMm: offsetNm / NM_PER_MM + 0 };
 }
 
 function inchTick(denominator: number): number {

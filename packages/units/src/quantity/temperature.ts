@@ -59,7 +59,7 @@ export function fahrenheitFromCelsius(temperatureC: number): number {
  */
 export function kelvinFromCelsius(temperatureC: number): number {
   requireTemperature('kelvinFromCelsius', 'temperatureC', temperatureC, LOWEST_C);
-  return (temperatureC * 100 + 27_315) / 100;
+  return temperatureC + 273.15;
 }
 
 /**
@@ -77,5 +77,5 @@ export function kelvinFromCelsius(temperatureC: number): number {
  */
 export function celsiusFromKelvin(temperatureK: number): number {
   requireTemperature('celsiusFromKelvin', 'temperatureK', temperatureK, 0);
-  return (temperatureK * 100 - 27_315) / 100 + 0;
+  return temperatureK - 273.15;
 }

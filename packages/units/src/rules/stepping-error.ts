@@ -51,11 +51,12 @@ export function steppingError(input: SteppingErrorInput): SteppingError {
   const pitchNm = Math.round(pitchMm * NM_PER_MM);
   const stepNm = Math.round(tapeStepMm * NM_PER_MM);
   const errorNm = (placeNm: number) => Math.round(placeNm / stepNm) * stepNm - placeNm;
+  const oneStepNm = errorNm(pitchNm);
   const fromDatumMm: number[] = [];
   const steppedMm: number[] = [];
   for (let i = 1; i <= marks; i++) {
     fromDatumMm.push(errorNm(i * pitchNm) / NM_PER_MM);
-    steppedMm.push((i * errorNm(pitchNm)) / NM_PER_MM);
+    steppedMm.push((i * oneStepNm) / NM_PER_MM);
   }
   const largest = (errorsMm: readonly number[]) => Math.max(...errorsMm.map(Math.abs));
   return {

@@ -30,9 +30,8 @@ export interface SumOfReadings {
  * ```
  */
 export function sumOfReadings(input: SumOfReadingsInput): SumOfReadings {
-  const readingsMm = input?.readingsMm;
-  requireList('sumOfReadings', 'readingsMm', readingsMm, limits);
-  return { sumMm: sumMm(readingsMm) };
+  requireList('sumOfReadings', 'readingsMm', input?.readingsMm, limits);
+  return { sumMm: sumMm(input.readingsMm) };
 }
 
 export const sumOfReadingsRule = /* @__PURE__ */ defineRule(() => ({

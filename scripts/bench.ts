@@ -1,0 +1,86 @@
+// Times each package beside general-purpose libraries that do the same job, and prints how many times faster it is.
+// Ends with 1 where a stated ratio is missed, where answers differ, or where there is nothing to run.
+// A bench file is `packages/*/bench/*.bench.ts`; its default export is a list of comparisons.
+
+import { globSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { measure } from 'mitata';
+
+/** A job, and the libraries that do the same one. What each gives back is compared before it is timed. */
+export interface Comparison {
+  readonly name: string;
+  readonly ours: () => readonly unknown[];
+  readonly peers: readonly {
+    readonly name: string;
+    readonly run: () => readonly unknown[];
+    /** How many times faster ours must be. */
+    readonly atLeast: number;
+  }[];
+}
+
+const ROUNDS = 5;
+const ROUND_NS = 60e6;
+
+const agree = (a: unknown, b: unknown) =>
+  typeof a === 'number' && typeof b === 'number'
+    ? Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b))
+    : a === b;
+
+function requireSameAnswers({ name, ours, peers }: Comparison): void {
+  const wanted = ours();
+  if (wanted.length === 0) throw new Error(`${name}: there is no answer to compare`);
+  for (const peer of peers) {
+    const given = peer.run();
+    const at = wanted.findIndex((answer, i) => !agree(answer, given[i]));
+    if (at >= 0 || given.length !== wanted.length) {
+      throw new Error(`${name}: ours gives ${wanted[at]}, ${peer.name} gives ${given[at]}`);
+    }
+  }
+}
+
+/** The best median of several short rounds, taken in turns, so that a busy machine slows all of them alike. */
+async function timesNs(runs: readonly (() => unknown)[]): Promise<number[]> {
+  const best = runs.map(() => Number.POSITIVE_INFINITY);
+  for (let round = 0; round < ROUNDS; round++) {
+    for (const [i, run] of runs.entries()) {
+      const { p50 } = await measure(run, { min_cpu_time: ROUND_NS });
+      best[i] = Math.min(best[i] as number, p50);
+    }
+  }
+  return best;
+}
+
+const row = (name: string, ns: number, rest = '') =>
+  console.log(`  ${name.padEnd(16)}${ns.toFixed(0).padStart(8)} ns${rest}`);
+
+/** Times one comparison; returns how many of its stated ratios are missed. */
+async function compare(comparison: Comparison): Promise<number> {
+  requireSameAnswers(comparison);
+  const { name, ours, peers } = comparison;
+  const jobs = ours().length;
+  const [oursNs = 0, ...peersNs] = await timesNs([ours, ...peers.map(({ run }) => run)]);
+  console.log(`\n${name}`);
+  row('ours', oursNs / jobs);
+  return peers.filter((peer, i) => {
+    const peerNs = peersNs[i] as number;
+    const ratio = peerNs / oursNs;
+    const met = ratio >= peer.atLeast;
+    const verdict = met ? 'met' : 'MISSED';
+    row(peer.name, peerNs / jobs, `   ${ratio.toFixed(1)} × ours, at least ${peer.atLeast} ×: ${verdict}`);
+    return !met;
+  }).length;
+}
+
+const files = globSync('packages/*/bench/*.bench.ts').sort();
+let compared = 0;
+let missed = 0;
+for (const file of files) {
+  const { default: comparisons } = (await import(resolve(file))) as { default: readonly Comparison[] };
+  console.log(`${compared > 0 ? '\n' : ''}${file}, Node ${process.version}, each figure for one job`);
+  for (const comparison of comparisons) {
+    missed += await compare(comparison);
+    compared += comparison.peers.length;
+  }
+}
+console.log(`\n${compared} ratios, ${missed} missed`);
+if (compared === 0 || missed > 0) process.exitCode = 1;
