@@ -24,11 +24,11 @@ export const largerRules: Readonly<
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',
   },
   'units/stack-up': {
-    maxGzipBytes: 700,
+    maxGzipBytes: 640,
     because: 'Two lists go in, which must be of one length, and are added without rounding.',
   },
   'units/stepping-error': {
-    maxGzipBytes: 580,
+    maxGzipBytes: 520,
     because: 'Two lists come out, and their worst, counted in whole nanometres.',
   },
 };
