@@ -1,6 +1,11 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { importProblems, importsOf, manifestProblems } from '../src/guards/dependencies.ts';
+import {
+  idleDependencyProblems,
+  importProblems,
+  importsOf,
+  manifestProblems,
+} from '../src/guards/dependencies.ts';
 import { expectClean } from '../src/guards/findings.ts';
 import {
   docstringProblems,
@@ -86,6 +91,13 @@ describe('dependency direction', () => {
     expect(importsOf('a.ts', good)).toHaveLength(3);
     expect(problems(good)).toEqual([]);
     expect(problems("import { parseArgs } from 'node:util';", 'packages/grids/src/cli.ts')).toEqual([]);
+  });
+
+  test('must be used: nobody installs what is never imported', () => {
+    const idle = (...specifiers: string[]) => idleDependencyProblems(grids, specifiers);
+    expect(idle('@scantling/rules/sources', '@scantling/movement')).toHaveLength(1);
+    expect(idle('@scantling/rules-of-thumb', '@scantling/movement', 'zod/mini')).toHaveLength(1);
+    expect(idle('@scantling/rules/sources', '@scantling/movement', 'zod/mini')).toEqual([]);
   });
 
   test('is seen in the pages of the site too', () => {

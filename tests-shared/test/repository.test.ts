@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { importProblems, importsOf, manifestProblems } from '../src/guards/dependencies.ts';
+import {
+  idleDependencyProblems,
+  importProblems,
+  importsOf,
+  manifestProblems,
+} from '../src/guards/dependencies.ts';
 import { expectClean } from '../src/guards/findings.ts';
 import {
   isTest,
@@ -26,6 +31,16 @@ test.each([...packages, ...apps])('$name imports from below', ({ dir, manifest }
   expectClean(filesOf(`${dir}/src`, /\.(tsx?|mjs|astro)$/), (file) =>
     importProblems(dir, manifest, file, importsOf(file, readText(file))),
   );
+});
+
+test('packages depend on nothing that they do not import', () => {
+  expectClean(packages, ({ dir, manifest }) => {
+    const sources = filesOf(`${dir}/src`, /\.ts$/);
+    return idleDependencyProblems(
+      manifest,
+      sources.flatMap((file) => importsOf(file, readText(file))),
+    );
+  });
 });
 
 test('packages with rules have a test that checks them', () => {

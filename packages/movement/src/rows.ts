@@ -1,10 +1,7 @@
-import type { Confirmation } from '@scantling/rules';
-import type { Tier } from '@scantling/species';
-
-export type { TableProvenance } from '@scantling/species';
+import type { TableRow } from '@scantling/rules';
 
 /** One cell of the table of equilibrium moisture content. */
-export interface EquilibriumMoistureRow {
+export interface EquilibriumMoistureRow extends TableRow {
   /** Temperature of the air, °C, rounded as printed. */
   readonly temperatureC: number;
   /** The same, °F: the round figure that the table is made for. */
@@ -13,6 +10,4 @@ export interface EquilibriumMoistureRow {
   readonly relativeHumidityPct: number;
   /** Moisture content of the wood, % of ovendry mass. */
   readonly moisturePct: number;
-  readonly confirmed: Confirmation;
-  readonly tier: Tier;
 }

@@ -31,6 +31,7 @@ export {
   requireList,
   requireThat,
 } from './require.ts';
+export type { TableProvenance, TableRow, Tier } from './table.ts';
 export { type Unit, unitOf } from './unit.ts';
 export {
   type Expected,

@@ -1,5 +1,5 @@
-import type { Citation } from '@scantling/rules';
-import type { SpeciesRow, TableProvenance } from './rows.ts';
+import type { Citation, TableProvenance } from '@scantling/rules';
+import type { SpeciesRow } from './rows.ts';
 
 /** A row of a table, with where it stands. */
 export type Found<Row extends SpeciesRow> = Row & {

@@ -15,8 +15,6 @@ export type {
   MovementCoefficientRow,
   ShrinkageRow,
   SpeciesRow,
-  TableProvenance,
-  Tier,
 } from './rows.ts';
 export {
   type AnyShrinkageRow,

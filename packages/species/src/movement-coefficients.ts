@@ -1,9 +1,10 @@
+import type { TableProvenance } from '@scantling/rules';
 import {
   woodHandbook2010Table135,
   woodHandbook2010Table135Provenance,
 } from './data/wood-handbook-2010--table-13-5.generated.ts';
 import { type Found, findRow } from './find-row.ts';
-import type { MovementCoefficientRow, TableProvenance } from './rows.ts';
+import type { MovementCoefficientRow } from './rows.ts';
 
 /** Every row of the table of dimensional change coefficients, per 1 % of moisture content. */
 export const movementCoefficientTable: readonly MovementCoefficientRow[] = woodHandbook2010Table135;

@@ -1,14 +1,9 @@
-import type { Confirmation, Source } from '@scantling/rules';
-
-/** What was seen of a row: the publication itself, a reprint of its numbers, or neither. */
-export type Tier = 'publication' | 'reprint' | 'memory';
+import type { TableRow } from '@scantling/rules';
 
 /** What every row of a species table says. */
-export interface SpeciesRow {
+export interface SpeciesRow extends TableRow {
   /** Name as the table prints it, its heading first: `Maple, sugar`. */
   readonly species: string;
-  readonly confirmed: Confirmation;
-  readonly tier: Tier;
 }
 
 /** Shrinkage from green to ovendry, % of the green dimension. */
@@ -39,16 +34,4 @@ export interface MovementCoefficientRow extends SpeciesRow {
   readonly radialPerPct: number;
   /** Along the growth rings, per 1 %: the width of a flatsawn board. */
   readonly tangentialPerPct: number;
-}
-
-/** Where a table comes from, and what is known to be wrong in it. */
-export interface TableProvenance {
-  readonly source: Source;
-  /** Table and page. */
-  readonly at: string;
-  readonly title: string;
-  readonly rights: string;
-  /** Disagreements, each with the rows that it is about. Both figures stay on record. */
-  readonly errata: readonly { readonly rows: readonly string[]; readonly says: string }[];
-  readonly notes: readonly string[];
 }

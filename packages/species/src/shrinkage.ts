@@ -1,3 +1,4 @@
+import type { TableProvenance } from '@scantling/rules';
 import {
   woodHandbook1999Table35,
   woodHandbook1999Table35Provenance,
@@ -11,7 +12,7 @@ import {
   woodHandbook2010Table44Provenance,
 } from './data/wood-handbook-2010--table-4-4.generated.ts';
 import { type Found, findRow } from './find-row.ts';
-import type { DomesticShrinkageRow, ImportedShrinkageRow, TableProvenance } from './rows.ts';
+import type { DomesticShrinkageRow, ImportedShrinkageRow } from './rows.ts';
 
 /** A row of one of the shrinkage tables. */
 export type AnyShrinkageRow = DomesticShrinkageRow | ImportedShrinkageRow;

@@ -50,6 +50,12 @@ export function importsOf(file: string, text: string): string[] {
   return ts.preProcessFile(script, true, true).importedFiles.map(({ fileName }) => fileName);
 }
 
+/** Whoever installs a package installs what it depends on, so each of them is imported somewhere. */
+export const idleDependencyProblems = (manifest: Manifest, specifiers: readonly string[]): Problems =>
+  Object.keys({ ...manifest.dependencies, ...manifest.peerDependencies })
+    .filter((name) => !specifiers.some((specifier) => `${specifier}/`.startsWith(`${name}/`)))
+    .map((name) => `${manifest.name} depends on ${name} and never imports it`);
+
 /** A source file imports only what its package.json names, from below, and nothing of its tests or of another package's insides. */
 export function importProblems(
   dir: string,

@@ -30,8 +30,9 @@ export function generateModule(table: Table): string {
   );
   return [
     `// Written by \`npm run tables\` from data/tables/${id}.csv; a change belongs there.`,
+    "import type { TableProvenance } from '@scantling/rules';",
     `import { ${source} } from '@scantling/rules/sources';`,
-    `import type { ${[meta.rowType, 'TableProvenance'].sort().join(', ')} } from '../rows.ts';`,
+    `import type { ${meta.rowType} } from '../rows.ts';`,
     '',
     `/** ${title}: ${at} of ${meta.source}. */`,
     `export const ${exportName(id)}: readonly ${meta.rowType}[] = [`,

@@ -1,6 +1,7 @@
 // Written by `npm run tables` from data/tables/wood-handbook-2010--table-4-2.csv; a change belongs there.
+import type { TableProvenance } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
-import type { EquilibriumMoistureRow, TableProvenance } from '../rows.ts';
+import type { EquilibriumMoistureRow } from '../rows.ts';
 
 /** Moisture content of wood in equilibrium with air of a given temperature and relative humidity: Table 4-2, ch. 4 of wood-handbook-2010. */
 export const woodHandbook2010Table42: readonly EquilibriumMoistureRow[] = [

@@ -1,6 +1,7 @@
 // Written by `npm run tables` from data/tables/wood-handbook-1999--table-3-5.csv; a change belongs there.
+import type { TableProvenance } from '@scantling/rules';
 import { woodHandbook1999 } from '@scantling/rules/sources';
-import type { DomesticShrinkageRow, TableProvenance } from '../rows.ts';
+import type { DomesticShrinkageRow } from '../rows.ts';
 
 /** Shrinkage of woods grown in the United States, % of the green dimension, from green to ovendry (the edition of 1999): Table 3-5 of wood-handbook-1999. */
 export const woodHandbook1999Table35: readonly DomesticShrinkageRow[] = [

@@ -1,6 +1,7 @@
 // Written by `npm run tables` from data/tables/wood-handbook-2010--table-13-5.csv; a change belongs there.
+import type { TableProvenance } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
-import type { MovementCoefficientRow, TableProvenance } from '../rows.ts';
+import type { MovementCoefficientRow } from '../rows.ts';
 
 /** Dimensional change coefficients, per 1 % of moisture content, between 6 and 14 %: Table 13-5, p. 13-16 of wood-handbook-2010. */
 export const woodHandbook2010Table135: readonly MovementCoefficientRow[] = [

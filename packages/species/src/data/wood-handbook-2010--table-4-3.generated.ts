@@ -1,6 +1,7 @@
 // Written by `npm run tables` from data/tables/wood-handbook-2010--table-4-3.csv; a change belongs there.
+import type { TableProvenance } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
-import type { DomesticShrinkageRow, TableProvenance } from '../rows.ts';
+import type { DomesticShrinkageRow } from '../rows.ts';
 
 /** Shrinkage of woods grown in the United States, % of the green dimension, from green to ovendry: Table 4-3, p. 4-6 of wood-handbook-2010. */
 export const woodHandbook2010Table43: readonly DomesticShrinkageRow[] = [

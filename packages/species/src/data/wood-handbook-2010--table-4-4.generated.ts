@@ -1,6 +1,7 @@
 // Written by `npm run tables` from data/tables/wood-handbook-2010--table-4-4.csv; a change belongs there.
+import type { TableProvenance } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
-import type { ImportedShrinkageRow, TableProvenance } from '../rows.ts';
+import type { ImportedShrinkageRow } from '../rows.ts';
 
 /** Shrinkage of some woods imported into the United States, % of the green dimension, from green to ovendry: Table 4-4, p. 4-8 of wood-handbook-2010. */
 export const woodHandbook2010Table44: readonly ImportedShrinkageRow[] = [
