@@ -18,8 +18,8 @@ export interface Comparison {
   }[];
 }
 
-const ROUNDS = 5;
-const ROUND_NS = 60e6;
+const ROUNDS = 7;
+const ROUND_NS = 50e6;
 
 const agree = (a: unknown, b: unknown) =>
   typeof a === 'number' && typeof b === 'number'

@@ -69,6 +69,8 @@ describe('sum of readings', () => {
   test('a thousand 64ths do not drift, and a reading and its negative leave nothing', () => {
     const readingsMm = Array.from({ length: 1000 }, () => 25.4 / 64);
     expect(sumOfReadings({ readingsMm }).sumMm).toBe(396.875); // 1000 × 0.396875
+    const half = 25.4 / 128; // 198 437.5 nm
+    expect(sumOfReadings({ readingsMm: [half, -half] })).toEqual({ sumMm: 0 });
     fc.assert(
       fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (mm) => {
         expect(sumOfReadings({ readingsMm: [mm, -mm] })).toEqual({ sumMm: 0 });
