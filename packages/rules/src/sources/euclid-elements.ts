@@ -2,10 +2,9 @@ import type { Source } from '../citation.ts';
 
 export const euclidElements: Source = {
   id: 'euclid-elements',
-  title: 'Elements',
-  author: 'Euclid',
-  year: -300,
-  identifier: 'Book VI',
-  url: 'https://mathcs.clarku.edu/~djoyce/java/elements/bookVI/propVI9.html',
-  note: 'About 300 BC. Seen in an English edition on the web.',
+  title: 'The Thirteen Books of Euclid’s Elements',
+  author: 'Euclid, translated by T. L. Heath',
+  year: 1908,
+  url: 'http://www.visual-euclid.org/elements/BK.VI/p6-09.html',
+  note: 'Book VI, Proposition 9 was seen as a reprint on the web.',
 };
