@@ -33,14 +33,14 @@ const isDigit = (code: number) => code > 47 && code < 58;
 /** −1 beyond the end, where asking the string itself is slow. A non-breaking or thin space counts as a space. */
 const codeAt = (text: string, at: number) => {
   const code = at < text.length ? text.charCodeAt(at) : -1;
-  return code > 127 && (code === 160 || code === 0x2009 || code === 0x202f) ? 32 : code;
+  return code === 160 || code === 0x2009 || code === 0x202f ? 32 : code;
 };
 
 function fail(text: string, position: number, expected: string): never {
   throw new LengthSyntaxError(text, position, expected);
 }
 
-/** Many decimals, whose digits no longer fit a double: they make a decimal expansion that is exact. */
+/** With many decimals top and bottom no longer fit a double, but they make a decimal expansion that is exact. */
 function exactMillimetres(feet: number, inches: string, decimals: number, size: number): number {
   const exact = BigInt(feet * 12) * 10n ** BigInt(decimals) + BigInt(inches.replace(/\D/, ''));
   return Number(`${exact * BigInt(size)}e-${decimals + 1}`);
@@ -98,7 +98,7 @@ export function parseLength(text: string, { bareUnit }: ParseLengthOptions = {})
     for (; isDigit(c); c = codeAt(given, ++at)) top = top * 10 + c - 48;
     let end = at;
     if (c === 46 || c === 44) {
-      const ambiguous = c === 44 && top > 0 && top < 1000;
+      const ambiguous = c === 44 && top && top < 1000;
       c = codeAt(given, ++at);
       for (; isDigit(c); c = codeAt(given, ++at)) {
         top = top * 10 + c - 48;
@@ -107,7 +107,7 @@ export function parseLength(text: string, { bareUnit }: ParseLengthOptions = {})
       }
       if (!decimals) fail(given, at, 'a number');
       if (c === 46 || c === 44) fail(given, at, 'one decimal mark');
-      if (ambiguous && decimals === 3) fail(given, end, 'a decimal point (a comma may mean thousands)');
+      if (ambiguous && decimals === 3) fail(given, end, 'no comma (it may mean thousands)');
       end = at;
     } else {
       // A fraction alone, or after a whole number and a space, a hyphen or nothing.
@@ -175,7 +175,7 @@ export function parseLength(text: string, { bareUnit }: ParseLengthOptions = {})
 
     const tenths = top * size;
     const mm =
-      decimals > 20 || (decimals && tenths > 2 ** 53)
+      decimals && tenths * bottom > 2 ** 53
         ? exactMillimetres(feet ?? 0, given.slice(start, end), decimals, size)
         : tenths / (bottom * 10);
     return negative ? 0 - mm : mm;
