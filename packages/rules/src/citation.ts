@@ -4,6 +4,9 @@
  */
 export type Confirmation = 'text' | 'memory' | 'computed';
 
+/** What was seen: the publication itself, a reprint of what it says, or neither. */
+export type Tier = 'publication' | 'reprint' | 'memory';
+
 /** A publication, standard or dataset that rules and tables rest on. */
 export interface Source {
   /** Short key, unique among all sources. */
@@ -25,6 +28,8 @@ export interface Citation {
   /** Equation, table or page: precise enough to be looked up. */
   readonly at: string;
   readonly confirmed: Confirmation;
+  /** What was seen of it; left out where `text` was the publication's own. */
+  readonly tier?: Tier;
   /** A disagreement with the source, or between sources: both figures stay on record. */
   readonly erratum?: string;
 }

@@ -5,7 +5,7 @@
  * @module rules
  */
 export { checkRange, type RangeNote } from './check-range.ts';
-export type { Citation, Confirmation, Source } from './citation.ts';
+export type { Citation, Confirmation, Source, Tier } from './citation.ts';
 export {
   type AnyRule,
   type Basis,
@@ -31,7 +31,7 @@ export {
   requireList,
   requireThat,
 } from './require.ts';
-export type { TableProvenance, TableRow, Tier } from './table.ts';
+export type { TableProvenance, TableRow } from './table.ts';
 export { type Unit, unitOf } from './unit.ts';
 export {
   type Expected,

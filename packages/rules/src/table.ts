@@ -1,7 +1,4 @@
-import type { Confirmation, Source } from './citation.ts';
-
-/** What was seen of a row: the publication itself, a reprint of its numbers, or neither. */
-export type Tier = 'publication' | 'reprint' | 'memory';
+import type { Confirmation, Source, Tier } from './citation.ts';
 
 /** What every row of a printed table says of itself. */
 export interface TableRow {

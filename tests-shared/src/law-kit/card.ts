@@ -1,5 +1,6 @@
 import { type AnyRule, type Citation, type InputSpec, type OutputSpec, unitOf } from '@scantling/rules';
 import katex from 'katex';
+import { tierFits } from '../tiers.ts';
 import type { Problems } from './problem.ts';
 
 const camel = (kebab: string) => kebab.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
@@ -26,8 +27,12 @@ function formulaProblems({ formula, symbols = {} }: AnyRule): Problems {
   }
 }
 
-const citationProblems = ({ source, at }: Citation): Problems => [
+const citationProblems = ({ source, at, confirmed, tier }: Citation): Problems => [
   ...unless(at.trim().length > 2, `${source.id} has no locator`),
+  ...unless(
+    tier === undefined || tierFits(confirmed, tier),
+    `${source.id} is confirmed by ${confirmed}, yet of tier ${tier}`,
+  ),
   ...unless(
     [source.id, source.title, source.author].every((text) => text.trim().length > 1) &&
       (source.year === undefined ? /^undated/i.test(source.note ?? '') : Number.isInteger(source.year)),
@@ -35,10 +40,11 @@ const citationProblems = ({ source, at }: Citation): Problems => [
   ),
 ];
 
-function originProblems({ sources, basis, examples }: AnyRule): Problems {
+function originProblems({ sources, basis, examples, peers = [] }: AnyRule): Problems {
   return [
     ...unless(sources.length > 0 || basis === 'convention', 'no source, and not marked as a convention'),
     ...sources.flatMap(citationProblems),
+    ...peers.flatMap(({ source }) => (source ? citationProblems(source) : [])),
     ...unless(examples.length > 0, 'no worked example'),
     ...examples.flatMap(({ from }) => {
       if ('workedByHand' in from) return [];

@@ -1,11 +1,11 @@
 import { unitOf } from '@scantling/rules';
 import * as sources from '@scantling/rules/sources';
 import type { Problems } from '../law-kit/problem.ts';
+import { tierFits } from '../tiers.ts';
 import { exportName, staleFiles } from './generate.ts';
 import { type Column, cell, rowKey, type Table } from './table.ts';
 
 const CONFIRMATIONS = ['text', 'memory', 'computed'];
-const SEEN_TIERS = ['publication', 'reprint'];
 
 /** One problem for each row and column that a check objects to. */
 const eachCell = (table: Table, check: (column: Column, text: string) => string | null): Problems =>
@@ -79,9 +79,7 @@ function confirmationProblems(table: Table): Problems {
     const seenAt = cell(table, row, 'seen_at');
     const problems = [
       CONFIRMATIONS.includes(confirmed) ? '' : `"${confirmed}" is not a mark`,
-      (confirmed === 'text' ? SEEN_TIERS : [confirmed]).includes(tier)
-        ? ''
-        : `${confirmed}, yet of tier ${tier}`,
+      tierFits(confirmed, tier) ? '' : `${confirmed}, yet of tier ${tier}`,
       (confirmed === 'text' ? addresses : ['']).includes(seenAt) ? '' : `${confirmed}, seen at "${seenAt}"`,
     ];
     return problems.filter(Boolean).map((problem) => `${rowKey(table, row)}: ${problem}`);

@@ -27,6 +27,8 @@ const without = <T extends object>(object: T, name: keyof T) => {
   return rest;
 };
 
+/** A citation without fault, from memory, which each mutant spoils in one way. */
+const cited = published.from as Citation;
 const change = real.outputs.changeMm as OutputSpec;
 const renamed = { ...without(real.inputs, 'widthMm'), boardMm: width };
 
@@ -71,16 +73,32 @@ export const wrongCards: Mutants = {
   'no summary': [{ ...real, summary: 'Width change' }, [CARD]],
 
   // Sources.
-  'an empty locator': [{ ...real, sources: [{ ...real.sources[0], at: ' ' } as Citation] }, [CARD]],
+  'an empty locator': [{ ...real, sources: [{ ...cited, at: ' ' }] }, [CARD]],
   'an empty locator of an example': [
-    { ...real, examples: [{ ...published, from: { ...published.from, at: '' } as Citation }, byHand] },
+    { ...real, examples: [{ ...published, from: { ...cited, at: '' } }, byHand] },
     [CARD],
   ],
+  'an empty locator of a peer': [withPeer(1, { relative: 1e-9, source: { ...cited, at: '' } }), [CARD]],
   'no source': [{ ...real, sources: [] }, [CARD]],
   'a source without an author': [
     {
       ...real,
-      sources: [{ ...real.sources[0], source: { ...real.sources[0]?.source, author: '' } } as Citation],
+      sources: [{ ...cited, source: { ...cited.source, author: '' } }],
+    },
+    [CARD],
+  ],
+  'a source from memory that was seen': [
+    { ...real, sources: [{ ...cited, confirmed: 'memory', tier: 'publication' }] },
+    [CARD],
+  ],
+  'a source seen in the text, yet of tier memory': [
+    { ...real, sources: [{ ...cited, confirmed: 'text', tier: 'memory' }] },
+    [CARD],
+  ],
+  'an example from memory that was seen in a reprint': [
+    {
+      ...real,
+      examples: [{ ...published, from: { ...cited, confirmed: 'memory', tier: 'reprint' } }, byHand],
     },
     [CARD],
   ],
@@ -166,7 +184,7 @@ export const wrongCards: Mutants = {
     [EXAMPLES, TOLERANCE, ARITHMETIC],
   ],
   'a figure that we computed ourselves': [
-    { ...real, ...withExample({ from: { ...real.sources[0], confirmed: 'computed' } }) },
+    { ...real, ...withExample({ from: { ...cited, confirmed: 'computed' } }) },
     [CARD],
   ],
   'arithmetic that does not come out': [
