@@ -15,7 +15,7 @@ export interface Factor {
   readonly sources: readonly Citation[];
 }
 
-const seen = (source: Source, at: string): Citation => ({ source, at, confirmed: 'text' });
+const seen = (source: Source, at: string): Citation => ({ source, at, confirmed: 'text', tier: 'reprint' });
 const b8 = (row: string) => seen(nistSp811, `Appendix B.8, ${row}`);
 const handbook = (line: string) => seen(nistHandbook44, `Appendix C: ${line}`);
 const database = (line: string) => seen(gnuUnits, line);

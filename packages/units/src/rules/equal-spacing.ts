@@ -78,16 +78,20 @@ export const equalSpacingRule = /* @__PURE__ */ defineRule<EqualSpacingInput, Eq
   formula: String.raw`p = \frac{L}{n}, \qquad x_i = x_0 + i\,p`,
   symbols: { p: 'pitch', L: 'length', n: 'spaces', x_0: 'start', x_i: 'mark i' },
   sources: [
-    { source: euclidElements, at: 'Book VI, Proposition 9: to cut off a prescribed part', confirmed: 'text' },
+    {
+      source: euclidElements,
+      at: 'Book VI, Proposition 9: to cut off a prescribed part',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
   ],
   examples: [
     {
       given: { startMm: 0, lengthMm: 900, spaces: 3, ends: 'marked' },
       expect: { pitchMm: '300', positionsMm: ['0', '300', '600', '900'] },
       from: {
-        source: euclidElements,
-        at: 'Book VI, Proposition 9: a third part, one of three equal; 900 mm is ours',
-        confirmed: 'text',
+        workedByHand:
+          'a third part, as in Proposition 9: 900 / 3 = 300; 0 × 300 = 0, 1 × 300 = 300, 2 × 300 = 600, 3 × 300 = 900',
       },
     },
     {

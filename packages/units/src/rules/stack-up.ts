@@ -99,16 +99,14 @@ export const stackUpRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      // Printed are the mean distance and the total; ± .005 in each follows, and the three lengths are ours.
       given: { lengthsMm: [25.4, 38.1, 25.4], tolerancesMm: [0.127, 0.127, 0.127] },
       expect: {
         totalMm: { printed: '3.500', unit: 'in', times: 25.4 },
         worstCaseMm: { printed: '0.015', unit: 'in', times: 25.4 },
       },
       from: {
-        source: toleranceAccumulation2008,
-        at: 'chain dimensioning: a mean distance of 3.500 in over three intermediate dimensions, ± .015 in',
-        confirmed: 'text',
+        workedByHand:
+          '1.000 + 1.500 + 1.000 = 3.500 in; 3 × 0.005 = 0.015 in. The weblog prints this mean and this tolerance for three dimensions in a chain; the three lengths are ours',
       },
     },
     {

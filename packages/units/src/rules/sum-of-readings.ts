@@ -54,7 +54,12 @@ export const sumOfReadingsRule = /* @__PURE__ */ defineRule(() => ({
   formula: String.raw`s = \sum_i \ell_i, \qquad 1\,\mathrm{in} = 25.4\,\mathrm{mm}`,
   symbols: { s: 'sum', '\\ell_i': 'reading' },
   sources: [
-    { source: nistSp811, at: 'Appendix B.8, inch to centimeter: 2.54, in boldface', confirmed: 'text' },
+    {
+      source: nistSp811,
+      at: 'Appendix B.8, inch to centimeter: 2.54, in boldface',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
   ],
   examples: [
     {
