@@ -15,6 +15,7 @@ export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
 export { geometryPrimer2011 } from './sources/geometry-primer-2011.ts';
 export { gnuUnits } from './sources/gnu-units.ts';
 export { jcgm100 } from './sources/jcgm-100.ts';
+export { moistureArticle } from './sources/moisture-article.ts';
 export { nistHandbook44 } from './sources/nist-handbook-44.ts';
 export { nistSp811 } from './sources/nist-sp-811.ts';
 export { simpson1998 } from './sources/simpson-1998.ts';

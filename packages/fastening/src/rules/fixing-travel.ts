@@ -91,9 +91,11 @@ export const fixingTravelRule = /* @__PURE__ */ defineRule(() => ({
   sources: [
     {
       source: woodHandbook2010,
-      at: 'Eq. 13-2, p. 13-17: change in proportion to dimension',
+      at: 'ch. 13, the equation that goes with Table 13-5, as an extension service reprints it: change in proportion to dimension',
       confirmed: 'text',
+      tier: 'reprint',
     },
+    { source: woodHandbook2010, at: 'its number and page: Eq. 13-2, p. 13-17', confirmed: 'memory' },
   ],
   examples: [
     {

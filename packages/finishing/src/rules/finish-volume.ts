@@ -89,6 +89,7 @@ export const finishVolumeRule = /* @__PURE__ */ defineRule(() => ({
       source: coatingConsumptionSheet,
       at: 'second formula: practical consumption = area × consumption factor / theoretical spreading rate',
       confirmed: 'text',
+      tier: 'reprint',
     },
   ],
   examples: [

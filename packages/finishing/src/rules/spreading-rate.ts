@@ -72,11 +72,13 @@ export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
       source: coatingConsumptionSheet,
       at: 'first formula: volume solids % × 10 / dry film thickness (micron)',
       confirmed: 'text',
+      tier: 'reprint',
     },
     {
       source: coatingCoverageSheet,
       at: 'metric formula and example',
       confirmed: 'text',
+      tier: 'reprint',
       erratum:
         'The formula is printed with 100 × SBV, the example below it with 1000 × 0.65 / 125 = 5.2; 1000 is right.',
     },
@@ -85,7 +87,12 @@ export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
     {
       given: { volumeSolidsPct: 65, dryFilmUm: 125 },
       expect: { spreadingRateM2PerL: '5.2' },
-      from: { source: coatingCoverageSheet, at: 'metric example: 65 % at 125 microns', confirmed: 'text' },
+      from: {
+        source: coatingCoverageSheet,
+        at: 'metric example: 65 % at 125 microns',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
     },
     {
       given: { volumeSolidsPct: 65, dryFilmUm: 5 * UM },
@@ -94,7 +101,12 @@ export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
         value: 0.0006,
         because: 'The bulletin rounds 231 000 / 144 = 1604.17 ft² to 1604, which is 0.01 % less.',
       },
-      from: { source: coatingCoverageSheet, at: 'US example: 65 % at 5.0 mils', confirmed: 'text' },
+      from: {
+        source: coatingCoverageSheet,
+        at: 'US example: 65 % at 5.0 mils',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
     },
     {
       given: { volumeSolidsPct: 100, dryFilmUm: 10 * UM },

@@ -72,6 +72,7 @@ export const thinnedSolidsRule = /* @__PURE__ */ defineRule(() => ({
       source: coatingConversionChart,
       at: 'how to calculate WFT to DFT (thinned 10 %): volume solids / (1 + thinner)',
       confirmed: 'text',
+      tier: 'reprint',
       erratum:
         'Its example goes on to a dry film of 2.8 mil from 8 mil wet, which is the answer without thinner; 8 × 35 % / 110 % is 2.5 mil.',
     },
@@ -85,6 +86,7 @@ export const thinnedSolidsRule = /* @__PURE__ */ defineRule(() => ({
         source: coatingConversionChart,
         at: 'how to calculate WFT to DFT (thinned 10 %): 35 % / 110 % = 32 %',
         confirmed: 'text',
+        tier: 'reprint',
       },
     },
     {

@@ -76,6 +76,7 @@ export const wetFilmRule = /* @__PURE__ */ defineRule(() => ({
       source: coatingConversionChart,
       at: 'relationship of WFT to DFT: DFT / volume solids = WFT',
       confirmed: 'text',
+      tier: 'reprint',
     },
     { source: wetFilmAnswer2003, at: 'formula', confirmed: 'text' },
   ],

@@ -146,7 +146,14 @@ export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({
     w: 'most swelling, as a fraction',
     '\\varepsilon': 'change of the top at some time of the year, as a fraction of its width on building day',
   },
-  sources: [{ source: geometryPrimer2011, at: 'section A.5, closest point in a box', confirmed: 'text' }],
+  sources: [
+    {
+      source: geometryPrimer2011,
+      at: 'section A.5, closest point in a box',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
+  ],
   examples: [
     {
       given: {

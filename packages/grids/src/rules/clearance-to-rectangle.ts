@@ -116,7 +116,14 @@ u &= \max(x_R - x,\; x - x_R - L), \quad v = \max(y_R - y,\; y - y_R - W)
     W: 'size of the rectangle across the grain',
     'u, v': 'how far the centre lies beyond the rectangle, along and across the grain',
   },
-  sources: [{ source: geometryPrimer2011, at: 'section A.5, closest point in a box', confirmed: 'text' }],
+  sources: [
+    {
+      source: geometryPrimer2011,
+      at: 'section A.5, closest point in a box',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
+  ],
   examples: [
     {
       given: { holeXMm: 70, holeYMm: 60, holeDiameterMm: 20, xMm: 100, yMm: 100, lengthMm: 600, widthMm: 40 },

@@ -1,5 +1,5 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
+import { moistureArticle, simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
 
 // Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
 // denominator comes near zero and the result rises with the humidity. Above 100 °C the relative humidity of air
@@ -106,17 +106,23 @@ K_2 &= 1.91 + 0.0407\,T - 0.000293\,T^2
   },
   valid: { temperatureC: [-1.1, 100], relativeHumidityPct: [5, 95] },
   sources: [
-    { source: woodHandbook2010, at: 'Eq. 4-5 and Table 4-2, ch. 4', confirmed: 'text' },
-    { source: simpson1998, at: 'equation with its constants for °C', confirmed: 'text' },
+    {
+      source: woodHandbook2010,
+      at: 'Eq. 4-5, ch. 4: its form, with h as a fraction',
+      confirmed: 'text',
+    },
+    { source: simpson1998, at: 'the constants for °C', confirmed: 'text', tier: 'reprint' },
+    { source: woodHandbook2010, at: 'Table 4-2, ch. 4: the range of the figures', confirmed: 'memory' },
   ],
   examples: [
     {
       given: { temperatureC: 60, relativeHumidityPct: 55 },
       expect: { moisturePct: '8.4' },
       from: {
-        source: woodHandbook2010,
-        at: 'Eq. 4-5 at 140 °F and 55 %, as an encyclopedia article on equilibrium moisture content works it out',
+        source: moistureArticle,
+        at: 'example: T = 140 °F, h = 0.55',
         confirmed: 'text',
+        tier: 'reprint',
         erratum: 'The same article quotes 8.0 from an older table.',
       },
     },

@@ -150,7 +150,12 @@ export const widthChangeByShrinkageRule = /* @__PURE__ */ defineRule(() => ({
       // The coefficient is a share of the width at 10 % moisture content; at 6 or 14 % the width differs by 4 C.
       relative: 0.02,
       over: { shrinkagePct: [0, 13], fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
-      source: { source: woodHandbook2010, at: 'Eq. 13-2 and Table 13-5', confirmed: 'text' },
+      source: {
+        source: woodHandbook2010,
+        at: 'ch. 13, the equation that goes with Table 13-5, for 6 to 14 %, as an extension service reprints it',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
     },
   ],
   cautions: [boardsDiffer],

@@ -79,7 +79,15 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
     M_F: 'moisture content then',
   },
   valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
-  sources: [{ source: woodHandbook2010, at: 'Eq. 13-2, p. 13-17', confirmed: 'text' }],
+  sources: [
+    {
+      source: woodHandbook2010,
+      at: 'ch. 13, the equation that goes with Table 13-5, for 6 to 14 %, as an extension service reprints it',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
+    { source: woodHandbook2010, at: 'its number and page: Eq. 13-2, p. 13-17', confirmed: 'memory' },
+  ],
   examples: [
     {
       given: { widthMm: 9.15 * 25.4, coefficientPerPct: 0.00245, fromMoisturePct: 8, toMoisturePct: 11 },
