@@ -6,7 +6,7 @@ import type { WorktopPlan } from './result.ts';
  * The top seen from above, to scale on an A3 sheet, with its holes, what is let in and the base underneath.
  *
  * @param result - A computed plan.
- * @returns An SVG file, one user unit a millimetre on paper; `null` for a top too large for a scale of 1:100.
+ * @returns An SVG file, one user unit a millimetre on paper.
  * @example
  * ```ts
  * import { planDrawing, planWorktop } from '@scantling/worktop';
@@ -15,7 +15,6 @@ import type { WorktopPlan } from './result.ts';
  * planDrawing(planWorktop(parsePlan(binderyBench))).startsWith('<svg') // => true
  * ```
  */
-export function planDrawing(result: WorktopPlan): string | null {
-  const scene = planView(result);
-  return scene && sceneSvg(scene);
+export function planDrawing(result: WorktopPlan): string {
+  return sceneSvg(planView(result));
 }

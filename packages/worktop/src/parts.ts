@@ -1,7 +1,7 @@
 import { fixingTravel, slotLength } from '@scantling/fastening';
 import { finishVolume, mixByParts, spreadingRate, thinnedSolids } from '@scantling/finishing';
 import { type KeepOut, layoutHoles } from '@scantling/grids';
-import type { Obstacle, Plan } from './plan.ts';
+import type { Obstacle, Plan, Rectangle } from './plan.ts';
 import type { BlockedHole, PlannedFinish, PlannedFixing, PlannedHole } from './result.ts';
 import type { Swing } from './season.ts';
 
@@ -57,19 +57,36 @@ export function plannedHoles(
   return { holes: grid.holes.map(fromOne), blockedHoles: grid.dropped.map(fromOne) };
 }
 
-/** What each screw travels, and the slot that it needs for it. */
+/** What each screw travels, the slot that it needs for it, and where in the slot that there is it has to stand. */
 export const plannedFixings = ({ base }: Plan, swing: Swing): PlannedFixing[] =>
   base.fixings.map((fixing) => {
-    const travel = fixingTravel({ distanceMm: Math.abs(fixing.yMm - base.fixedLineMm), ...swing });
-    const { slotLengthMm, screwFromInnerEndMm } = slotLength({
+    const distanceMm = Math.abs(fixing.yMm - base.fixedLineMm);
+    const travel = fixingTravel({ distanceMm, ...swing });
+    const { slotLengthMm: neededSlotMm, screwFromInnerEndMm: leastMm } = slotLength({
       ...travel,
       shankDiameterMm: base.shankDiameterMm,
       clearanceMm: base.slotClearanceMm,
     });
-    return { ...fixing, ...travel, neededSlotMm: slotLengthMm, screwFromInnerEndMm };
+    const spareMm = fixing.slotMm - neededSlotMm;
+    const placed = distanceMm > 0 && spareMm >= 0;
+    const screwFromInnerEndMm = placed ? { leastMm, mostMm: leastMm + spareMm } : null;
+    return { ...fixing, ...travel, neededSlotMm, screwFromInnerEndMm };
   });
 
-/** Both faces and the four edges, less the mouths of the holes and with their walls. */
+/** The slot as it is cut in the base, the screw midway in the room that it has. */
+export function slotRectangle({ base }: Plan, fixing: PlannedFixing): Rectangle {
+  const { xMm, yMm, slotMm, screwFromInnerEndMm: room } = fixing;
+  const innerMm = room ? (room.leastMm + room.mostMm) / 2 : slotMm / 2;
+  const before = yMm >= base.fixedLineMm ? innerMm : slotMm - innerMm;
+  return {
+    xMm: xMm - base.shankDiameterMm / 2,
+    yMm: yMm - before,
+    lengthMm: base.shankDiameterMm,
+    widthMm: slotMm,
+  };
+}
+
+/** Both faces and the four edges, inlays and all, less the mouths of the holes and with their walls. */
 function finishedAreaM2({ top, holes }: Plan, count: number): number {
   const { lengthMm: l, widthMm: w, thicknessMm: t } = top;
   const d = holes.diameterMm;

@@ -1,7 +1,8 @@
 import { cautions } from './cautions.ts';
-import { checkPlan, worst } from './checks.ts';
+import { checkPlan, worst } from './checks/index.ts';
 import { plannedFinish, plannedFixings, plannedHoles } from './parts.ts';
 import type { Plan } from './plan.ts';
+import { requirePlan } from './require-plan.ts';
 import type { WorktopPlan } from './result.ts';
 import { seasonalMovement, swingOf } from './season.ts';
 
@@ -23,6 +24,7 @@ import { seasonalMovement, swingOf } from './season.ts';
  * ```
  */
 export function planWorktop(plan: Plan): WorktopPlan {
+  requirePlan(plan);
   const movement = seasonalMovement(plan);
   const swing = swingOf(movement, plan.top.widthMm);
   const { holes, blockedHoles } = plannedHoles(plan, swing);

@@ -15,7 +15,10 @@ export interface Rectangle extends Point {
 /** Something that holes must miss. */
 export interface Obstacle extends Rectangle {
   readonly name: string;
-  /** Least distance that a hole's rim keeps from it, mm. */
+  /**
+   * Least distance that a hole's rim keeps from it in every season, mm. It has to cover what no plan knows: the error of
+   * marking out and drilling, and the play of the screws in their slots.
+   */
   readonly clearanceMm: number;
 }
 

@@ -1,5 +1,8 @@
-import { bothUnits, signedMillimetres } from './lengths.ts';
+import { bothUnits, needed, signedMillimetres, thereIs } from './lengths.ts';
 import type { Check, WorktopPlan } from './result.ts';
+
+/** For a table whose heading names the unit. */
+const bare = (text: string) => text.replace(' mm', '');
 
 const section = (heading: string, lines: readonly string[]) =>
   [heading, ...lines.flatMap((line) => line.split('\n')).map((line) => `  ${line}`)].join('\n');
@@ -15,14 +18,14 @@ function columns(rows: readonly (readonly string[])[]): string[] {
   );
 }
 
-function topSection({ plan: { top } }: WorktopPlan): string {
+function topSection({ plan: { top }, movement }: WorktopPlan): string {
   return section('Top', [
     ...columns([
       ['length', bothUnits(top.lengthMm)],
       ['width', bothUnits(top.widthMm)],
       ['thickness', bothUnits(top.thicknessMm)],
     ]),
-    `${top.species}, ${top.cut}, ${top.moisturePct} % moisture content on building day`,
+    `${movement.species}, ${top.cut}, ${top.moisturePct} % moisture content on building day`,
   ]);
 }
 
@@ -35,9 +38,10 @@ function yearSection({ movement }: WorktopPlan): string {
 }
 
 function holesSection({ plan: { holes: grid }, holes, blockedHoles }: WorktopPlan): string {
-  const leftOut = blockedHoles.length ? `, ${blockedHoles.length} left out` : '';
+  const word = grid.blocked === 'leave out' ? 'left out' : 'blocked';
+  const rest = blockedHoles.length ? `, ${blockedHoles.length} ${word}` : '';
   return section('Holes', [
-    `${holes.length} holes ⌀ ${bothUnits(grid.diameterMm)}${leftOut}`,
+    `${holes.length} holes ⌀ ${bothUnits(grid.diameterMm)}${rest}`,
     ...columns([
       ['first, along the grain', bothUnits(grid.first.xMm)],
       ['first, across the grain', bothUnits(grid.first.yMm)],
@@ -49,17 +53,17 @@ function holesSection({ plan: { holes: grid }, holes, blockedHoles }: WorktopPla
 }
 
 function slotsSection({ fixings, plan }: WorktopPlan): string {
-  const rows = fixings.map(({ name, swellMm, shrinkMm, neededSlotMm, slotMm, screwFromInnerEndMm }) => [
+  const rows = fixings.map(({ name, swellMm, shrinkMm, neededSlotMm, slotMm, screwFromInnerEndMm: room }) => [
     name,
     swellMm + shrinkMm > 0 ? `+${swellMm.toFixed(1)} / −${shrinkMm.toFixed(1)}` : 'none',
-    neededSlotMm.toFixed(1),
-    slotMm.toFixed(1),
-    screwFromInnerEndMm.toFixed(1),
+    bare(needed(neededSlotMm)),
+    bare(thereIs(slotMm)),
+    room ? `${bare(needed(room.leastMm))} to ${bare(thereIs(room.mostMm))}` : '–',
   ]);
   const heading = ['screw', 'travel', 'slot needed', 'slot', 'screw from inner end'];
   return section('Slots across the grain, mm', [
     ...columns([heading, ...rows]),
-    `The top is held ${bothUnits(plan.base.fixedLineMm)} from the front; the inner end is the one nearer that line.`,
+    `The top is held ${bothUnits(plan.base.fixedLineMm)} from the front; the inner end of a slot is the one nearer that line.`,
   ]);
 }
 

@@ -1,4 +1,4 @@
-import type { Unit } from '@scantling/rules';
+import type { Citation, Unit } from '@scantling/rules';
 import type { Plan, Point } from './plan.ts';
 
 /** `warn` is for the maker to judge; one `fail` and the plan is not to be built from. */
@@ -25,6 +25,10 @@ export interface Check {
 
 /** How the top moves through the year, from building day. */
 export interface SeasonalMovement {
+  /** The wood as the table of coefficients names it. */
+  readonly species: string;
+  /** Where the coefficient stands, how it was confirmed, and what is known to be wrong with it. */
+  readonly citation: Citation;
   readonly coefficientPerPct: number;
   readonly driestMoisturePct: number;
   readonly wettestMoisturePct: number;
@@ -54,8 +58,11 @@ export interface PlannedFixing extends Point {
   readonly shrinkMm: number;
   readonly neededSlotMm: number;
   readonly slotMm: number;
-  /** From the slot's end nearer the fixed line to the middle of the screw, on building day, mm. */
-  readonly screwFromInnerEndMm: number;
+  /**
+   * From the slot's end nearer the fixed line to the middle of the screw on building day, mm: the least and the most
+   * that leave it room all year. A slot shorter than needed has none, and on the fixed line there is no inner end.
+   */
+  readonly screwFromInnerEndMm: { readonly leastMm: number; readonly mostMm: number } | null;
 }
 
 /** How much finish, and of what. */

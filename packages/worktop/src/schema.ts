@@ -3,9 +3,12 @@
  *
  * @module worktop/schema
  */
+import type { Limits } from '@scantling/rules';
 import { LengthSyntaxError, parseLength } from '@scantling/units';
 import * as z from 'zod/mini';
 import type { Plan } from './plan.ts';
+import { planChoices, planCounts, planLimits } from './plan-limits.ts';
+import { dotted, planConflicts } from './require-plan.ts';
 
 /** What is wrong with a plan file: one message for each place, naming the path, what is there and what is allowed. */
 export class PlanFileError extends Error {
@@ -18,51 +21,55 @@ export class PlanFileError extends Error {
   }
 }
 
-const number = (min: number, max: number, whole = false) => {
-  const error = `expected ${whole ? 'a whole number' : 'a number'} between ${min} and ${max}`;
-  return z
-    .number({ error })
-    .check(z.refine((x) => x >= min && x <= max && (!whole || Number.isInteger(x)), error));
-};
+const within = (value: number, { min, max, integer }: Limits) =>
+  value >= min && value <= max && (!integer || Number.isInteger(value));
 
-const text = () =>
-  z
-    .string({ error: 'expected text' })
-    .check(z.minLength(1, 'expected text'), z.maxLength(80, 'expected at most 80 characters'));
-
-const choice = <const T extends readonly string[]>(...names: T) =>
-  z.enum(names, { error: `expected one of ${names.map((name) => `"${name}"`).join(', ')}` });
+function number(limits: Limits) {
+  const error = `expected a ${limits.integer ? 'whole ' : ''}number between ${limits.min} and ${limits.max}`;
+  return z.number({ error }).check(z.refine((value) => within(value, limits), error));
+}
 
 /** A length: millimetres as a number, or text that carries its unit. Comes out as millimetres. */
-function length(minMm: number, maxMm: number) {
-  const allowed = `a length between ${minMm} and ${maxMm} mm, such as 35 or "1 3/8 in"`;
-  const refuse = (payload: z.core.ParsePayload<unknown>, why: string) => {
-    payload.issues.push({ code: 'custom', message: `expected ${allowed}${why}`, input: payload.value });
+function length(limits: Limits) {
+  const allowed = `expected a length between ${limits.min} and ${limits.max} mm, such as 35 or "1 3/8 in"`;
+  const refuse = (payload: z.core.ParsePayload<unknown>, why = '') => {
+    payload.issues.push({ code: 'custom', message: `${allowed}${why}`, input: payload.value });
     return z.NEVER;
   };
   return z.pipe(
-    z.union([z.number(), z.string()], { error: `expected ${allowed}` }),
+    z.union([z.number(), z.string()], { error: allowed }),
     z.transform((given, payload) => {
       try {
         const mm = typeof given === 'number' ? given : parseLength(given);
-        return mm >= minMm && mm <= maxMm ? mm : refuse(payload, '');
+        return within(mm, limits) ? mm : refuse(payload);
       } catch (error) {
-        if (error instanceof LengthSyntaxError) return refuse(payload, `: ${error.message}`);
+        if (error instanceof LengthSyntaxError)
+          return refuse(payload, `; at position ${error.position}: ${error.expected}`);
         throw error;
       }
     }),
   );
 }
 
-const side = () => length(1, 10_000);
-const place = () => length(-10_000, 10_000);
-const small = () => length(0, 1000);
-const list = <T extends z.core.SomeType>(item: T, least: number, most: number) =>
-  z
-    .array(item, { error: 'expected a list' })
-    .check(z.minLength(least, `expected at least ${least}`), z.maxLength(most, `expected at most ${most}`));
+/** Text on one line: it goes into reports and drawings. */
+const text = () => {
+  const error = 'expected text of 1 to 60 characters on one line';
+  return z
+    .string({ error })
+    .check(z.minLength(1, error), z.maxLength(60, error), z.regex(/^\P{Cc}*$/u, error));
+};
 
-const object = <T extends z.core.$ZodLooseShape>(shape: T) => {
+const choice = (names: readonly string[]) =>
+  z.enum(names as [string, ...string[]], {
+    error: `expected one of ${names.map((name) => `"${name}"`).join(', ')}`,
+  });
+
+const list = (item: z.ZodMiniType, [least, most]: readonly [number, number]) => {
+  const error = `expected a list of ${least} to ${most}`;
+  return z.array(item, { error }).check(z.minLength(least, error), z.maxLength(most, error));
+};
+
+const object = (shape: Record<string, z.ZodMiniType>) => {
   const known = Object.keys(shape).join(', ');
   return z.strictObject(shape, {
     error: (issue) =>
@@ -72,135 +79,56 @@ const object = <T extends z.core.$ZodLooseShape>(shape: T) => {
   });
 };
 
-const point = z.pipe(
-  object({ x: place(), y: place() }),
-  z.transform(({ x, y }) => ({ xMm: x, yMm: y })),
-);
+/** A length carries its unit in a file's value, in a program's property name: `width` becomes `widthMm`. */
+const fileKey = (key: PropertyKey) => (typeof key === 'string' ? key.replace(/Mm$/, '') : key);
 
-const obstacle = z.pipe(
-  object({ name: text(), x: place(), y: place(), length: side(), width: side(), clearance: small() }),
-  z.transform(({ name, x, y, length, width, clearance }) => ({
-    name,
-    xMm: x,
-    yMm: y,
-    lengthMm: length,
-    widthMm: width,
-    clearanceMm: clearance,
-  })),
-);
-
-const air = object({ temperatureC: number(-10, 60), relativeHumidityPct: number(0, 99) });
-
-const top = z.pipe(
-  object({
-    length: side(),
-    width: side(),
-    thickness: length(5, 300),
-    species: text(),
-    cut: choice('flatsawn', 'quartersawn'),
-    moisturePct: number(0, 30),
-    inlays: list(obstacle, 0, 20),
-  }),
-  z.transform(({ length, width, thickness, ...rest }) => ({
-    lengthMm: length,
-    widthMm: width,
-    thicknessMm: thickness,
-    ...rest,
-  })),
-);
-
-const fixing = z.pipe(
-  object({ name: text(), x: place(), y: place(), slot: length(1, 200) }),
-  z.transform(({ name, x, y, slot }) => ({ name, xMm: x, yMm: y, slotMm: slot })),
-);
-
-const base = z.pipe(
-  object({
-    members: list(obstacle, 0, 100),
-    fixedLine: place(),
-    shankDiameter: length(1, 20),
-    slotClearance: small(),
-    screwClearance: small(),
-    fixings: list(fixing, 1, 100),
-  }),
-  z.transform(({ members, fixedLine, shankDiameter, slotClearance, screwClearance, fixings }) => ({
-    members,
-    fixedLineMm: fixedLine,
-    shankDiameterMm: shankDiameter,
-    slotClearanceMm: slotClearance,
-    screwClearanceMm: screwClearance,
-    fixings,
-  })),
-);
-
-const holes = z
-  .pipe(
-    object({
-      diameter: length(1, 200),
-      pitchX: length(1, 2000),
-      pitchY: length(1, 2000),
-      first: point,
-      columns: number(1, 500, true),
-      rows: number(1, 500, true),
-      edgeMargin: small(),
-      blocked: choice('fail', 'leave out'),
-    }),
-    z.transform(({ diameter, pitchX, pitchY, edgeMargin, ...rest }) => ({
-      diameterMm: diameter,
-      pitchXMm: pitchX,
-      pitchYMm: pitchY,
-      edgeMarginMm: edgeMargin,
-      ...rest,
-    })),
-  )
-  .check(({ value, issues }) => {
-    for (const [path, pitchMm] of [
-      ['pitchX', value.pitchXMm],
-      ['pitchY', value.pitchYMm],
-    ] as const) {
-      if (pitchMm >= value.diameterMm) continue;
-      const message = `expected at least the diameter of a hole, ${value.diameterMm} mm`;
-      issues.push({ code: 'custom', path: [path], message, input: pitchMm });
-    }
+/** A part of the plan: its figures by their limits, and what else it has. */
+function section(limits: Readonly<Record<string, Limits>>, others: Record<string, z.ZodMiniType> = {}) {
+  const keys = Object.keys(limits).map((key) => [fileKey(key) as string, key] as const);
+  const figures = keys.map(([inFile, key]) => {
+    const limit = limits[key] as Limits;
+    return [inFile, inFile === key ? number(limit) : length(limit)] as const;
   });
+  const planKeys = new Map(keys);
+  return z.pipe(
+    object({ ...others, ...Object.fromEntries(figures) }),
+    z.transform((content) =>
+      Object.fromEntries(Object.entries(content).map(([key, value]) => [planKeys.get(key) ?? key, value])),
+    ),
+  );
+}
 
-const liquid = { name: text(), parts: number(0.01, 1000), onHandMl: number(0, 100_000) };
+const named = (limits: Readonly<Record<string, Limits>>) => section(limits, { name: text() });
+const obstacle = named(planLimits.obstacle);
 
-const finish = object({
-  coats: number(1, 20, true),
-  product: object({ ...liquid, volumeSolidsPct: number(1, 100) }),
-  thinner: z.optional(object(liquid)),
-  dryFilmUm: number(1, 500),
-  lossPct: number(0, 90),
-});
-
-const plan = object({
+const planFile = object({
   version: z.literal(1, { error: 'expected 1, the version of plan files that this release reads' }),
   name: text(),
-  top,
-  seasons: object({ driest: air, wettest: air }),
-  base,
-  holes,
-  finish,
-}).check(({ value: { top, base }, issues }) => {
-  const taken = new Set<string>();
-  const named = [
-    ...base.members.map(({ name }, i) => ({ name, path: ['base', 'members', i, 'name'] })),
-    ...top.inlays.map(({ name }, i) => ({ name, path: ['top', 'inlays', i, 'name'] })),
-    ...base.fixings.map(({ name }, i) => ({ name, path: ['base', 'fixings', i, 'name'] })),
-  ];
-  for (const { name, path } of named) {
-    if (taken.has(name))
-      issues.push({ code: 'custom', path, message: 'expected a name of its own', input: name });
-    taken.add(name);
-  }
+  top: section(planLimits.top, {
+    species: text(),
+    cut: choice(planChoices.cut),
+    inlays: list(obstacle, planCounts.inlays),
+  }),
+  seasons: object({ driest: section(planLimits.air), wettest: section(planLimits.air) }),
+  base: section(planLimits.base, {
+    members: list(obstacle, planCounts.members),
+    fixings: list(named(planLimits.fixing), planCounts.fixings),
+  }),
+  holes: section(planLimits.holes, {
+    first: section(planLimits.firstHole),
+    blocked: choice(planChoices.blocked),
+  }),
+  finish: section(planLimits.finish, {
+    product: named(planLimits.product),
+    thinner: z.optional(named(planLimits.thinner)),
+  }),
 });
 
-const dotted = (path: readonly PropertyKey[]) =>
-  path.map((key, i) => (typeof key === 'number' ? `[${key}]` : `${i ? '.' : ''}${String(key)}`)).join('');
-
-function given(root: unknown, path: readonly PropertyKey[]): string {
-  const value = path.reduce<unknown>((at, key) => (at as Record<PropertyKey, unknown> | null)?.[key], root);
+function shown(content: unknown, path: readonly PropertyKey[]): string {
+  const value = path.reduce<unknown>(
+    (at, key) => (at as Record<PropertyKey, unknown> | null)?.[key],
+    content,
+  );
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
@@ -220,14 +148,20 @@ function given(root: unknown, path: readonly PropertyKey[]): string {
  * ```
  */
 export function parsePlan(content: unknown): Plan {
-  const result = plan.safeParse(content);
-  if (result.success) return result.data;
-  throw new PlanFileError(
-    result.error.issues.map(({ path, message, code }) => {
-      const where = dotted(path) || 'the plan';
-      return code === 'unrecognized_keys'
-        ? `${where}: ${message}`
-        : `${where}: ${message}, got ${given(content, path)}`;
-    }),
-  );
+  const result = planFile.safeParse(content);
+  if (!result.success) {
+    throw new PlanFileError(
+      result.error.issues.map(({ path, message, code }) => {
+        const problem = `${dotted(path) || 'the plan'}: ${message}`;
+        return code === 'unrecognized_keys' ? problem : `${problem}, got ${shown(content, path)}`;
+      }),
+    );
+  }
+  const plan = result.data as unknown as Plan;
+  const conflicts = planConflicts(plan).map(({ path, allowed }) => {
+    const inFile = path.map(fileKey);
+    return `${dotted(inFile)}: expected ${allowed}, got ${shown(content, inFile)}`;
+  });
+  if (conflicts.length > 0) throw new PlanFileError(conflicts);
+  return plan;
 }

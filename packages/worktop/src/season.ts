@@ -1,6 +1,6 @@
 import { equilibriumMoisture, widthChange } from '@scantling/movement';
 import { requireThat } from '@scantling/rules';
-import { findMovementCoefficients } from '@scantling/species';
+import { findMovementCoefficients, movementCoefficientTable } from '@scantling/species';
 import type { Plan } from './plan.ts';
 import type { SeasonalMovement } from './result.ts';
 
@@ -10,21 +10,36 @@ export interface Swing {
   readonly swellPct: number;
 }
 
-function coefficient({ species, cut }: Plan['top']): number {
+type Coefficients = NonNullable<ReturnType<typeof findMovementCoefficients>>;
+
+const words = (name: string): string[] => name.toLowerCase().match(/[a-z]+/g) ?? [];
+
+/** Woods of the table that share a word with what was asked for. */
+function near(name: string): string {
+  const asked = words(name);
+  const alike = movementCoefficientTable
+    .map(({ species }) => species)
+    .filter((species) => words(species).some((word) => asked.includes(word)));
+  return alike.length > 0 ? `; near it: ${alike.join('; ')}` : '';
+}
+
+function coefficients(species: string): Coefficients {
+  const name = 'planWorktop requires top.species';
+  let found: Coefficients | null;
   try {
-    const found = findMovementCoefficients(species);
-    if (found) return cut === 'flatsawn' ? found.tangentialPerPct : found.radialPerPct;
+    found = findMovementCoefficients(species);
   } catch (error) {
-    throw new RangeError(`planWorktop requires top.species to name one species: ${(error as Error).message}`);
+    throw new RangeError((error as Error).message.replace('findMovementCoefficients requires name', name));
   }
-  throw new RangeError(
-    `planWorktop requires top.species to be in the table of movement coefficients, got "${species}"`,
-  );
+  if (found) return found;
+  const table = `the ${movementCoefficientTable.length} woods in the table of movement coefficients`;
+  throw new RangeError(`${name} to be one of ${table}, got "${species}"${near(species)}`);
 }
 
 /** Moisture content and width of the top at the year's extremes. */
 export function seasonalMovement({ top, seasons }: Pick<Plan, 'top' | 'seasons'>): SeasonalMovement {
-  const coefficientPerPct = coefficient(top);
+  const { species, citation, tangentialPerPct, radialPerPct } = coefficients(top.species);
+  const coefficientPerPct = top.cut === 'flatsawn' ? tangentialPerPct : radialPerPct;
   const driestMoisturePct = equilibriumMoisture(seasons.driest).moisturePct;
   const wettestMoisturePct = equilibriumMoisture(seasons.wettest).moisturePct;
   requireThat(
@@ -36,6 +51,8 @@ export function seasonalMovement({ top, seasons }: Pick<Plan, 'top' | 'seasons'>
     widthChange({ widthMm: top.widthMm, coefficientPerPct, fromMoisturePct: top.moisturePct, toMoisturePct })
       .changeMm;
   return {
+    species,
+    citation,
     coefficientPerPct,
     driestMoisturePct,
     wettestMoisturePct,

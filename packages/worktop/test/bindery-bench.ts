@@ -21,3 +21,6 @@ export function changed(path: string, value: unknown): Content {
 }
 
 export const bench = (): Plan => parsePlan(benchContent());
+
+/** The plan with one place of its file changed. */
+export const planned = (path: string, value: unknown): Plan => parsePlan(changed(path, value));

@@ -1,5 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -57,8 +65,8 @@ test.each<[string, () => string, RegExp]>([
     /^bench\.json: 10000002 bytes is too large.*at most 1000000/,
   ],
   ['a file that is not JSON', () => planFile('{"version": 1,'), /^bench\.json: is not JSON: /],
-  ['a file that is not there', () => 'nowhere.json', /^nowhere\.json: can't be read \(ENOENT\)/],
-  ['a folder instead of a file', () => '.', /^\.: can't be read \(EISDIR\)/],
+  ['a file that is not there', () => 'nowhere.json', /^nowhere\.json: can't be read, there is no such file/],
+  ['a folder instead of a file', () => '.', /^\.: can't be read, it is a folder/],
   [
     'an unknown species',
     () => planFile(changed('top.species', 'moon cheese')),
@@ -75,6 +83,29 @@ test.each<[string, () => string, RegExp]>([
   expect(stderr).not.toMatch(/\n\s+at /);
   expect(status).toBe(1);
   expect(existsSync(join(dir, 'out'))).toBe(false);
+});
+
+test('a folder that cannot be written is named, and nothing in it is replaced', () => {
+  expect(run('--out', 'out').status).toBe(0);
+  const before = readFileSync(join(dir, 'out', 'holes.csv'));
+  rmSync(join(dir, 'out', 'plan.json'));
+  mkdirSync(join(dir, 'out', 'plan.json'));
+  const file = planFile(changed('name', 'Another bench'));
+  const blocked = run(file, '--out', 'out');
+  expect(blocked.stderr).toMatch(/^--out: out\/plan\.json is not a file that could be replaced/);
+  expect(blocked.status).toBe(1);
+  expect(readFileSync(join(dir, 'out', 'holes.csv'))).toEqual(before);
+  expect(readFileSync(join(dir, 'out', 'drawing.svg'), 'utf8')).not.toContain('Another bench');
+  expect(readdirSync(join(dir, 'out')).sort()).toEqual(['drawing.svg', 'holes.csv', 'plan.json']);
+
+  const onFile = run(file, '--out', 'bench.json');
+  expect(onFile.stderr).toMatch(/^--out bench\.json: can't be written, /);
+  expect(onFile.stderr).not.toMatch(/\n\s+at /);
+  expect(onFile.status).toBe(1);
+});
+
+test('a byte order mark in front of a file is no mistake of its maker', () => {
+  expect(run(planFile(`\ufeff${JSON.stringify(benchContent())}`)).status).toBe(0);
 });
 
 test('an unknown option and a second file are refused', () => {

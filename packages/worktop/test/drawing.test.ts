@@ -1,3 +1,4 @@
+import { parseLength } from '@scantling/units';
 import { csvParse } from 'd3-dsv';
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
@@ -16,7 +17,7 @@ interface Svg {
 
 const result = planWorktop(bench());
 const xml = new XMLParser({ ignoreAttributes: false, attributeNamePrefix: '', parseTagValue: false });
-const read = (svg: string | null) => (xml.parse(svg ?? '') as Svg).svg;
+const read = (svg: string) => (xml.parse(svg) as Svg).svg;
 
 describe('drawing', () => {
   const svg = read(planDrawing(result));
@@ -55,16 +56,60 @@ describe('drawing', () => {
   test('keeps text as text, whatever it says', () => {
     const name = '</title><script>alert("x")</script>\u0000 & Söhne';
     const hostile = planDrawing(planWorktop({ ...bench(), name }));
-    expect(XMLValidator.validate(hostile ?? '')).toBe(true);
+    expect(XMLValidator.validate(hostile)).toBe(true);
     expect(hostile).not.toContain('<script');
     expect(hostile).toContain('&lt;script&gt;');
   });
 
-  test('gives up on a top that no standard scale fits, rather than drawing it off the sheet', () => {
+  test('shows each member dashed, each inlay wide, and each slot around its screw with room on both sides', () => {
+    const top = lines.rect?.find(
+      (rect) => Math.abs(number(rect, 'width') - 1479.55 / scale) < 0.002,
+    ) as Attributes;
+    const [left, bottom] = [number(top, 'x'), number(top, 'y') + number(top, 'height')];
+    const drawn = (lines.rect ?? []).map((rect) => ({
+      dashed: 'stroke-dasharray' in rect,
+      wide: rect['stroke-width'] === '0.5',
+      xMm: (number(rect, 'x') - left) * scale,
+      yMm: (bottom - number(rect, 'y') - number(rect, 'height')) * scale,
+      lengthMm: number(rect, 'width') * scale,
+      widthMm: number(rect, 'height') * scale,
+    }));
+    const at = (one: { xMm: number; yMm: number; lengthMm: number; widthMm: number }) =>
+      drawn.filter((rect) =>
+        (['xMm', 'yMm', 'lengthMm', 'widthMm'] as const).every(
+          (key) => Math.abs(rect[key] - one[key]) < 0.02,
+        ),
+      );
+    for (const member of result.plan.base.members) expect(at(member)).toMatchObject([{ dashed: true }]);
+    for (const inlay of result.plan.top.inlays)
+      expect(at(inlay)).toMatchObject([{ dashed: false, wide: true }]);
+    const slots = drawn.filter(({ lengthMm }) => Math.abs(lengthMm - 6) < 0.02);
+    expect(slots).toHaveLength(6);
+    for (const { xMm, yMm, swellMm, shrinkMm } of result.fixings) {
+      const slot = slots.find(
+        (one) => Math.abs(one.xMm + 3 - xMm) < 0.02 && one.yMm < yMm && yMm < one.yMm + one.widthMm,
+      );
+      const [below, above] = [yMm - (slot?.yMm ?? yMm), (slot?.yMm ?? 0) + (slot?.widthMm ?? 0) - yMm];
+      // Half the shank and the clearance, 3.5 mm, besides the way that the screw goes on this side of the fixed line.
+      const [inner, outer] = yMm >= 320 ? [below, above] : [above, below];
+      expect(inner).toBeGreaterThanOrEqual(3.5 + shrinkMm - 0.02);
+      expect(outer).toBeGreaterThanOrEqual(3.5 + swellMm - 0.02);
+    }
+  });
+
+  test('finds a standard scale for the largest top that a plan allows, inside the frame', () => {
     const plan = bench();
-    const long = planWorktop({ ...plan, top: { ...plan.top, lengthMm: 9999 } });
-    expect(planDrawing(long)).toContain('1:50');
-    expect(planDrawing({ ...long, plan: { ...plan, top: { ...plan.top, lengthMm: 100_000 } } })).toBeNull();
+    const huge = planDrawing(
+      planWorktop({ ...plan, top: { ...plan.top, lengthMm: 10_000, widthMm: 10_000 } }),
+    );
+    const rects = read(huge).g[0].rect ?? [];
+    expect(rects.length).toBeGreaterThan(5);
+    for (const rect of rects) {
+      expect(number(rect, 'x')).toBeGreaterThanOrEqual(20);
+      expect(number(rect, 'x') + number(rect, 'width')).toBeLessThanOrEqual(410.001);
+      expect(number(rect, 'y') + number(rect, 'height')).toBeLessThanOrEqual(287.001);
+    }
+    expect(huge).toContain('1:100');
   });
 });
 
@@ -76,7 +121,12 @@ test('the hole table reads back as the holes', () => {
     expect([Number(row.row), Number(row.column)]).toEqual([hole?.row, hole?.column]);
     expect(Math.abs(Number(row.x_mm) - (hole?.xMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
     expect(Math.abs(Number(row.y_mm) - (hole?.yMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
-    expect(row.x_in).toMatch(/ in$/);
+    expect(Math.abs(parseLength(row.x_in ?? '') - (hole?.xMm ?? Number.NaN))).toBeLessThanOrEqual(
+      25.4 / 128 + 1e-9,
+    );
+    expect(Math.abs(parseLength(row.y_in ?? '') - (hole?.yMm ?? Number.NaN))).toBeLessThanOrEqual(
+      25.4 / 128 + 1e-9,
+    );
   });
 });
 

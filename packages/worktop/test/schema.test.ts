@@ -43,21 +43,47 @@ describe('a wrong file is refused with its path, what it says and what is allowe
       /^base\.members\[2\]\.width: expected a length.*got "2 in or so"$/,
     ],
     ['base.members', 'none', /^base\.members: expected a list.*got "none"$/],
-    ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixedLine/],
+    ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixings, fixedLine/],
     ['version', 2, /^version: expected 1, the version of plan files that this release reads, got 2$/],
     [
       'finish.thinner.parts',
       '1',
       /^finish\.thinner\.parts: expected a number between 0\.01 and 1000, got "1"$/,
     ],
-    ['name', '', /^name: expected text, got ""$/],
-    ['top', [], /^top: expected an object with length, width.*got a list of 0$/],
+    ['name', '', /^name: expected text of 1 to 60 characters on one line, got ""$/],
+    ['name', 'two\nlines', /^name: expected text of 1 to 60 characters on one line, got "two\\nlines"$/],
+    [
+      'holes.first.x',
+      '6 ft',
+      /^holes\.first\.x: expected a place on the top, between 0 and 1479\.55 mm, got "6 ft"$/,
+    ],
+    [
+      'finish.thinner.parts',
+      500,
+      /^finish\.thinner\.parts: expected at most ten times the parts of the product, 10, got 500$/,
+    ],
+    [
+      'base.members.0.name',
+      'left edge',
+      /^base\.members\[0\]\.name: expected a name of its own, got "left edge"$/,
+    ],
+    ['base.members.0.name', 'screw left back', /^base\.members\[0\]\.name: expected a name of its own/],
+    ['base.members', [], /^base\.members: expected a list of 1 to 100, got a list of 0$/],
+    ['top', [], /^top: expected an object with species, cut, inlays, length, width.*got a list of 0$/],
   ])('%s = %j', (path, value, message) => {
     expect(refusal(changed(path, value))).toEqual([expect.stringMatching(message)]);
   });
 
   test.each([[null], [[]], ['plan'], [7]])('the whole file is %j', (content) => {
     expect(refusal(content)).toEqual([expect.stringMatching(/^the plan: expected an object with version/)]);
+  });
+
+  test('more holes than anybody drills are a slip', () => {
+    const content = changed('holes.columns', 500);
+    (content.holes as { rows: number }).rows = 41;
+    expect(refusal(content)).toEqual([
+      expect.stringMatching(/^holes\.columns: expected .*20000 holes.*41 rows.*20500, got 500$/),
+    ]);
   });
 
   test('every wrong place is named, not only the first', () => {
@@ -104,8 +130,11 @@ test('any spoilt value gives a plan or a clear refusal, never another kind of er
         planWorktop(parsePlan(changed(path, value)));
         planned += 1;
       } catch (error) {
-        if (!(error instanceof PlanFileError || error instanceof RangeError)) throw error;
-        expect(error.message.length).toBeGreaterThan(10);
+        if (error instanceof PlanFileError) {
+          for (const problem of error.problems) expect(problem).toMatch(/^(the plan|[a-z][A-Za-z.[\]\d]+): /);
+        } else if (error instanceof RangeError) {
+          expect(error.message).toMatch(/^planWorktop requires (top|seasons)\./);
+        } else throw error;
       }
     }),
     { numRuns: 500 },

@@ -1,4 +1,5 @@
 import { dimensionText, inches } from '../lengths.ts';
+import { slotRectangle } from '../parts.ts';
 import type { Rectangle } from '../plan.ts';
 import type { WorktopPlan } from '../result.ts';
 import { horizontalDimension, verticalDimension } from './dimension.ts';
@@ -67,18 +68,17 @@ function notes({ plan, holes }: WorktopPlan, [x, y]: Spot): Shape[] {
   const lines = [
     `${holes.length} holes ⌀ ${dimensionText(diameterMm)} mm (${inches(diameterMm)}), through`,
     'Positions from the datum: front-left corner, seen from above. x along the grain.',
-    'Dashed: base under the top. Narrow: slots for the screws, and what is let into the top.',
+    'Dashed: the base under the top. Narrow: the slots for the screws in it.',
     'Do not measure from the drawing.',
   ];
   return lines.map((text, i) => ({ kind: 'text', at: [x, y + i * 5], text, height: 2.5, anchor: 'start' }));
 }
 
 /** The top seen from above at a standard scale, with what lies under it, on one sheet. */
-export function planView(result: WorktopPlan): Scene | null {
+export function planView(result: WorktopPlan): Scene {
   const { plan } = result;
-  const { lengthMm, widthMm, thicknessMm, species } = plan.top;
+  const { lengthMm, widthMm, thicknessMm } = plan.top;
   const scale = fittingScale(lengthMm, widthMm);
-  if (scale === null) return null;
   const left = (VIEW.left + VIEW.right - lengthMm / scale) / 2;
   const bottom = (VIEW.top + VIEW.bottom + widthMm / scale) / 2;
   const place: Place = (xMm, yMm) => [left + xMm / scale, bottom - yMm / scale];
@@ -92,22 +92,11 @@ export function planView(result: WorktopPlan): Scene | null {
     shapes: [
       rectangleShape(place, { xMm: 0, yMm: 0, lengthMm, widthMm }, 'outline'),
       ...plan.base.members.map((member) => rectangleShape(place, member, 'hidden')),
-      ...plan.top.inlays.map((inlay) => rectangleShape(place, inlay, 'thin')),
+      ...plan.top.inlays.map((inlay) => rectangleShape(place, inlay, 'outline')),
       ...result.holes.flatMap(({ xMm, yMm }) =>
         crossedCircle(place(xMm, yMm), plan.holes.diameterMm / 2 / scale),
       ),
-      ...plan.base.fixings.map(({ xMm, yMm, slotMm }) =>
-        rectangleShape(
-          place,
-          {
-            xMm: xMm - plan.base.shankDiameterMm / 2,
-            yMm: yMm - slotMm / 2,
-            lengthMm: plan.base.shankDiameterMm,
-            widthMm: slotMm,
-          },
-          'thin',
-        ),
-      ),
+      ...result.fixings.map((fixing) => rectangleShape(place, slotRectangle(plan, fixing), 'thin')),
       { kind: 'line', from: [left - 4, fixedLineY], to: [right + 4, fixedLineY], line: 'centre' },
       { kind: 'text', at: [right + 6, fixedLineY + 1], text: 'fixed line', height: 2.5, anchor: 'start' },
       { kind: 'circle', centre: datum, radius: 1.2, line: 'thin' },
@@ -117,7 +106,7 @@ export function planView(result: WorktopPlan): Scene | null {
         ['Title', plan.name],
         ['Drawing', 'Plan view from above'],
         ['Scale', `1:${scale}`],
-        ['Material', `${species}, ${dimensionText(thicknessMm)} mm thick`],
+        ['Material', `${result.movement.species}, ${dimensionText(thicknessMm)} mm thick`],
         ['Dimensions', 'mm'],
       ]),
     ],

@@ -20,7 +20,7 @@ export interface Lettering {
   readonly kind: 'text';
   readonly at: Spot;
   readonly text: string;
-  /** Height of capitals, mm: 2.5, 3.5, 5 or 7 (ISO 3098-1). */
+  /** Height of capitals, mm: 1.8, 2.5, 3.5, 5 or 7 (ISO 3098-1). */
   readonly height: number;
   readonly anchor: 'start' | 'middle' | 'end';
   /** Read from the right side of the sheet instead of from below. */

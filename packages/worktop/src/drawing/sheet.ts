@@ -12,11 +12,11 @@ const ROW_HEIGHT = 9;
 const SCALES = [1, 2, 5, 10, 20, 50, 100];
 
 /** Where a view may stand inside the frame, leaving room for its dimensions and the title block. */
-export const VIEW = { left: 60, top: 40, right: 395, bottom: 225 };
+export const VIEW = { left: 60, top: 40, right: 388, bottom: 225 };
 
-/** The largest standard scale at which an object fits the view, as its divisor; `null` where none does. */
-export const fittingScale = (lengthMm: number, widthMm: number): number | null =>
-  SCALES.find((s) => lengthMm / s <= VIEW.right - VIEW.left && widthMm / s <= VIEW.bottom - VIEW.top) ?? null;
+/** The largest standard scale at which a top fits the view, as its divisor; 1:100 takes any that a plan allows. */
+export const fittingScale = (lengthMm: number, widthMm: number): number =>
+  SCALES.find((s) => lengthMm / s <= VIEW.right - VIEW.left && widthMm / s <= VIEW.bottom - VIEW.top) ?? 100;
 
 const label = (at: Spot, text: string, height = 2.5): Lettering => ({
   kind: 'text',

@@ -1,0 +1,27 @@
+import type { Check, Status } from '../result.ts';
+import type { Computed } from './check.ts';
+import { checkCover } from './cover.ts';
+import { checkFinish } from './finish.ts';
+import { checkHoles, checkInlays } from './holes.ts';
+import { checkScrews, checkSlots } from './screws.ts';
+import { checkMoisture, checkSpecies } from './wood.ts';
+
+const questions = [
+  checkSpecies,
+  checkMoisture,
+  checkInlays,
+  checkHoles,
+  checkSlots,
+  checkScrews,
+  checkCover,
+  checkFinish,
+];
+
+/** Every question put to a plan, in the order of the work. */
+export const checkPlan = (computed: Computed): Check[] => questions.map((check) => check(computed));
+
+const order: readonly Status[] = ['pass', 'warn', 'fail'];
+
+/** The gravest verdict. */
+export const worst = (checks: readonly Check[]): Status =>
+  order[Math.max(...checks.map(({ status }) => order.indexOf(status)))] as Status;

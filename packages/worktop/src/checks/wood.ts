@@ -1,0 +1,58 @@
+import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
+import { checkRange } from '@scantling/rules';
+import type { Check } from '../result.ts';
+import { type Computed, figure } from './check.ts';
+
+/** How well the figure that everything else rests on is known. */
+export function checkSpecies({ plan, movement }: Computed): Check {
+  const { species, coefficientPerPct, citation } = movement;
+  const { source, at, confirmed, erratum } = citation;
+  const seen = confirmed === 'text' ? 'seen in the text' : 'quoted from memory';
+  return {
+    id: 'species',
+    title: 'How this wood moves is known',
+    status: confirmed === 'text' && !erratum ? 'pass' : 'warn',
+    says: [
+      `${species}, ${plan.top.cut}: ${coefficientPerPct} of its width for each 1 % of moisture content. ${source.title} (${source.identifier}), ${at}; ${seen}.`,
+      ...(erratum ? [erratum] : []),
+    ].join('\n'),
+    figures: [figure('coefficient', coefficientPerPct, '1/%')],
+    rules: [widthChangeRule.id],
+  };
+}
+
+/** Whether the wood is in balance with the room, and whether the sources speak of such air and such wood. */
+export function checkMoisture({ plan, movement }: Computed): Check {
+  const { top, seasons } = plan;
+  const today = top.moisturePct;
+  const { driestMoisturePct: driest, wettestMoisturePct: wettest, coefficientPerPct } = movement;
+  const notes = [
+    ...[seasons.driest, seasons.wettest].flatMap((air) => checkRange(equilibriumMoistureRule, air)),
+    ...[driest, wettest].flatMap((toMoisturePct) =>
+      checkRange(widthChangeRule, {
+        widthMm: top.widthMm,
+        coefficientPerPct,
+        fromMoisturePct: today,
+        toMoisturePct,
+      }),
+    ),
+  ];
+  const inside = today >= driest && today <= wettest;
+  const says = inside
+    ? `On building day ${today} %, through the year ${driest.toFixed(1)} to ${wettest.toFixed(1)} %.`
+    : `top.moisturePct is ${today}; in this air the wood stays between ${driest.toFixed(1)} and ${wettest.toFixed(1)} %. Let it settle in the room first.`;
+  return {
+    id: 'moisture',
+    title: 'Wood is as dry as the room',
+    status: inside && notes.length === 0 ? 'pass' : 'warn',
+    says: [says, ...new Set(notes.map(({ message }) => message))].join('\n'),
+    figures: [
+      figure('building day', today, '%'),
+      figure('driest', driest, '%'),
+      figure('wettest', wettest, '%'),
+      figure('change at the driest', movement.driestChangeMm, 'mm'),
+      figure('change at the wettest', movement.wettestChangeMm, 'mm'),
+    ],
+    rules: [equilibriumMoistureRule.id, widthChangeRule.id],
+  };
+}

@@ -1,0 +1,79 @@
+import { lstat, mkdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+/** What a person can put right. Anything else is a fault of ours and keeps its stack. */
+export class UserError extends Error {}
+
+/** Plans are a few kilobytes; anything near this is another kind of file. */
+const MOST_BYTES = 1_000_000;
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'it is a folder',
+  ENOTDIR: 'a part of the path is not a folder',
+  EEXIST: 'there is a file of that name',
+  EACCES: 'it is not permitted',
+  EPERM: 'it is not permitted',
+  ENOSPC: 'the disk is full',
+  EROFS: 'the disk is read-only',
+};
+const reason = ({ code = 'no reason given' }: NodeJS.ErrnoException) => reasons[code] ?? code;
+
+/** The content of a plan file, as JSON has it. */
+export async function readPlanFile(file: string): Promise<unknown> {
+  const unreadable = (error: NodeJS.ErrnoException): never => {
+    throw new UserError(`${file}: can't be read, ${reason(error)}`);
+  };
+  const status = await stat(file).catch(unreadable);
+  if (status.isDirectory()) throw new UserError(`${file}: can't be read, it is a folder`);
+  if (!status.isFile()) throw new UserError(`${file}: can't be read, it is not a file`);
+  if (status.size > MOST_BYTES) {
+    throw new UserError(
+      `${file}: ${status.size} bytes is too large for a plan file, at most ${MOST_BYTES} are allowed`,
+    );
+  }
+  const text = await readFile(file, 'utf8').catch(unreadable);
+  try {
+    return JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch (error) {
+    throw new UserError(`${file}: is not JSON: ${(error as Error).message}`);
+  }
+}
+
+/** A name that something other than a file holds can't be replaced by one. */
+async function requireReplaceable(path: string): Promise<void> {
+  const there = await lstat(path).catch(() => null);
+  if (there && !there.isFile()) throw new UserError(`--out: ${path} is not a file that could be replaced`);
+}
+
+/** Writes every file or none: all are whole, in a folder of their own, before the first takes its place. */
+export async function writeFiles(dir: string, files: Readonly<Record<string, string>>): Promise<void> {
+  const drafts = join(dir, `.draft-${process.pid}`);
+  const names = Object.keys(files);
+  try {
+    await mkdir(drafts, { recursive: true });
+    for (const name of names) await requireReplaceable(join(dir, name));
+    for (const name of names) await writeFile(join(drafts, name), files[name] as string);
+    for (const name of names) await rename(join(drafts, name), join(dir, name));
+  } catch (error) {
+    if (error instanceof UserError) throw error;
+    throw new UserError(`--out ${dir}: can't be written, ${reason(error as NodeJS.ErrnoException)}`);
+  } finally {
+    // Where the folder could not be made there is nothing to clear away.
+    await rm(drafts, { recursive: true, force: true }).catch(() => {});
+  }
+}
+
+const isUsageError = (error: unknown) =>
+  error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS');
+
+/** What to tell a person; a fault of ours comes with its stack. */
+export function explain(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const plain =
+    error instanceof UserError ||
+    error instanceof RangeError ||
+    error.name === 'PlanFileError' ||
+    isUsageError(error);
+  return plain ? error.message : (error.stack ?? error.message);
+}
