@@ -5,7 +5,7 @@ export interface RangeNote {
   readonly input: string;
   readonly given: number;
   readonly valid: readonly [number, number];
-  /** The same as a sentence. */
+  /** The same as a sentence, with the number given to four digits. */
   readonly message: string;
 }
 
@@ -21,6 +21,7 @@ export interface RangeNote {
  * import { checkRange } from '@scantling/rules';
  * const card = { inputs: { moisturePct: { label: 'Moisture content', unit: '%' } }, valid: { moisturePct: [6, 14] } };
  * checkRange(card, { moisturePct: 20 })[0].message // => 'Moisture content 20 % is outside 6 to 14 %, the range that the source claims.'
+ * checkRange(card, { moisturePct: 27.524918021643558 })[0].message // => 'Moisture content 27.52 % is outside 6 to 14 %, the range that the source claims.'
  * checkRange(card, { moisturePct: 8 }) // => []
  * ```
  */
@@ -28,17 +29,18 @@ export function checkRange<I extends object, O>(
   rule: Pick<Rule<I, O>, 'inputs' | 'valid'>,
   input: I,
 ): RangeNote[] {
-  const notes: RangeNote[] = [];
-  for (const name of Object.keys(rule.valid ?? {}) as (keyof I & string)[]) {
-    const valid = rule.valid?.[name];
+  const claimed = Object.entries(rule.valid ?? {}) as [keyof I & string, RangeNote['valid']][];
+  return claimed.flatMap(([name, valid]) => {
     const spec = rule.inputs[name];
-    if (!valid || spec.kind === 'choice') continue;
+    if (spec.kind === 'choice') return [];
     const unit = spec.unit === '1' ? '' : ` ${spec.unit}`;
-    for (const given of [input[name]].flat() as number[]) {
-      if (given >= valid[0] && given <= valid[1]) continue;
-      const message = `${spec.label} ${given}${unit} is outside ${valid[0]} to ${valid[1]}${unit}, the range that the source claims.`;
-      notes.push({ input: name, given, valid, message });
-    }
-  }
-  return notes;
+    const outside = (value: number) => !(value >= valid[0] && value <= valid[1]);
+    return ([input[name]].flat() as number[]).filter(outside).map((given) => ({
+      input: name,
+      given,
+      valid,
+      // Rounding may take a number to the very limit that it is beyond; then it is said in full.
+      message: `${spec.label} ${[Number(given.toPrecision(4)), given].find(outside)}${unit} is outside ${valid.join(' to ')}${unit}, the range that the source claims.`,
+    }));
+  });
 }

@@ -35,7 +35,11 @@ test('each input outside the claimed range has a note, and no other', () => {
         ...readingsMm.filter((x) => x < 10 || x > 20).map((given) => ({ input: 'readingsMm', given })),
       ];
       expect(notes.map(({ input, given }) => ({ input, given }))).toEqual(expected);
-      for (const { message, given } of notes) expect(message).toContain(`${given}`);
+      for (const { message, given, valid } of notes) {
+        const said = Number(/(-?\d\S*)/.exec(message)?.[1]);
+        expect(Math.abs(said - given)).toBeLessThanOrEqual(5.001e-4 * given);
+        expect(said < valid[0] || said > valid[1]).toBe(true);
+      }
     }),
   );
 });
@@ -53,6 +57,15 @@ test('a note says what, how much and which range; a pure number has no unit', ()
     'Moisture content 20 % is outside 6 to 14 %, the range that the source claims.',
     'Factor 3 is outside 1 to 2, the range that the source claims.',
   ]);
+});
+
+test('a note says four digits of a number, unless they would be inside the range', () => {
+  const note = (moisturePct: number) => checkRange(rule({ moisturePct: [6, 14] }), { moisturePct })[0];
+  expect(note(27.524918021643558)).toMatchObject({
+    given: 27.524918021643558,
+    message: 'Moisture content 27.52 % is outside 6 to 14 %, the range that the source claims.',
+  });
+  expect(note(14.0004)?.message).toContain('Moisture content 14.0004 % is outside 6 to 14 %');
 });
 
 test('a rule without a claimed range has no notes', () => {
