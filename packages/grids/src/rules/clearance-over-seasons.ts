@@ -1,44 +1,22 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { geometryPrimer2011 } from '@scantling/rules/sources';
-import { distanceToRectangle, nearestOnTheWay } from '../geometry.ts';
+import { distanceToRectangle, type Movement, nearestOnTheWay } from '../geometry.ts';
+import {
+  type ClearanceToRectangleInput,
+  clearanceLimits,
+  clearanceToRectangleRule,
+} from './clearance-to-rectangle.ts';
 
-const place = { min: -20_000, max: 20_000 } as const;
-const size = { min: 0, max: 40_000 } as const;
 const share = { min: 0, max: 20 } as const;
-const limits = {
-  holeXMm: place,
-  holeYMm: place,
-  holeDiameterMm: { min: 0, max: 1000 },
-  xMm: place,
-  yMm: place,
-  lengthMm: size,
-  widthMm: size,
-  fixedLineYMm: place,
+const movementLimits = {
+  fixedLineYMm: { min: -20_000, max: 20_000 },
   shrinkPct: share,
   swellPct: share,
 } as const;
 
-export interface ClearanceOverSeasonsInput {
-  /** Centre of the hole along x on building day, mm from the datum, −20 000 to 20 000. */
-  readonly holeXMm: number;
+export interface ClearanceOverSeasonsInput extends ClearanceToRectangleInput, Movement {
   /** Centre of the hole along y on building day, mm from the datum, −20 000 to 20 000. */
   readonly holeYMm: number;
-  /** Diameter of the hole, mm, 0 to 1000. */
-  readonly holeDiameterMm: number;
-  /** Corner of the rectangle nearest to the datum, along x, mm, −20 000 to 20 000. */
-  readonly xMm: number;
-  /** The same corner along y, mm, −20 000 to 20 000. */
-  readonly yMm: number;
-  /** Size of the rectangle along x, mm, 0 to 40 000. */
-  readonly lengthMm: number;
-  /** Size of the rectangle along y, mm, 0 to 40 000. */
-  readonly widthMm: number;
-  /** Where the top is held to the base, mm from the datum along y, −20 000 to 20 000. */
-  readonly fixedLineYMm: number;
-  /** Most that the top shrinks from its width on building day, % of that width, 0 to 20. */
-  readonly shrinkPct: number;
-  /** Most that the top swells from its width on building day, % of that width, 0 to 20. */
-  readonly swellPct: number;
 }
 
 export interface ClearanceOverSeasons {
@@ -62,7 +40,8 @@ export interface ClearanceOverSeasons {
  * ```
  */
 export function clearanceOverSeasons(input: ClearanceOverSeasonsInput): ClearanceOverSeasons {
-  requireInputs('clearanceOverSeasons', input, limits);
+  requireInputs<ClearanceToRectangleInput>('clearanceOverSeasons', input, clearanceLimits);
+  requireInputs<Movement>('clearanceOverSeasons', input, movementLimits);
   const { holeXMm, holeYMm, holeDiameterMm } = input;
   const nearestYMm = nearestOnTheWay(holeYMm, input, input);
   return { clearanceMm: distanceToRectangle(holeXMm, nearestYMm, input) - holeDiameterMm / 2 };
@@ -75,56 +54,30 @@ export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({
     'The least that is left between a hole in a solid top and a rail or leg beneath it, while the top swells and shrinks about the line where it is held.',
   basis: 'derived',
   inputs: {
-    holeXMm: {
-      kind: 'number',
-      label: 'Hole centre along the grain',
-      unit: 'mm',
-      ...limits.holeXMm,
-      help: 'From the datum, the front-left corner seen from above.',
-    },
+    ...clearanceToRectangleRule.inputs,
     holeYMm: {
-      kind: 'number',
-      label: 'Hole centre across the grain',
-      unit: 'mm',
-      ...limits.holeYMm,
+      ...clearanceToRectangleRule.inputs.holeYMm,
       help: 'From the datum, towards the back, on building day.',
     },
-    holeDiameterMm: { kind: 'number', label: 'Hole diameter', unit: 'mm', ...limits.holeDiameterMm },
-    xMm: {
-      kind: 'number',
-      label: 'Rectangle begins, along the grain',
-      unit: 'mm',
-      ...limits.xMm,
-      help: 'Its corner nearest to the datum.',
-    },
-    yMm: {
-      kind: 'number',
-      label: 'Rectangle begins, across the grain',
-      unit: 'mm',
-      ...limits.yMm,
-      help: 'Its corner nearest to the datum.',
-    },
-    lengthMm: { kind: 'number', label: 'Size along the grain', unit: 'mm', ...limits.lengthMm },
-    widthMm: { kind: 'number', label: 'Size across the grain', unit: 'mm', ...limits.widthMm },
     fixedLineYMm: {
       kind: 'number',
       label: 'Fixed line',
       unit: 'mm',
-      ...limits.fixedLineYMm,
+      ...movementLimits.fixedLineYMm,
       help: 'Where the top is held to the base, from the datum across the grain.',
     },
     shrinkPct: {
       kind: 'number',
       label: 'Most shrinking',
       unit: '%',
-      ...limits.shrinkPct,
+      ...movementLimits.shrinkPct,
       help: 'Of the width on building day.',
     },
     swellPct: {
       kind: 'number',
       label: 'Most swelling',
       unit: '%',
-      ...limits.swellPct,
+      ...movementLimits.swellPct,
       help: 'Of the width on building day.',
     },
   },

@@ -2,7 +2,8 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { geometryPrimer2011 } from '@scantling/rules/sources';
 import { distanceToRectangle } from '../geometry.ts';
 
-const limits = {
+/** Limits of a hole and a rectangle, wherever their clearance is asked for. */
+export const clearanceLimits = {
   holeXMm: { min: -20_000, max: 20_000 },
   holeYMm: { min: -20_000, max: 20_000 },
   holeDiameterMm: { min: 0, max: 1000 },
@@ -51,7 +52,7 @@ export interface ClearanceToRectangle {
  * ```
  */
 export function clearanceToRectangle(input: ClearanceToRectangleInput): ClearanceToRectangle {
-  requireInputs('clearanceToRectangle', input, limits);
+  requireInputs('clearanceToRectangle', input, clearanceLimits);
   const { holeXMm, holeYMm, holeDiameterMm } = input;
   return { clearanceMm: distanceToRectangle(holeXMm, holeYMm, input) - holeDiameterMm / 2 };
 }
@@ -67,33 +68,33 @@ export const clearanceToRectangleRule = /* @__PURE__ */ defineRule(() => ({
       kind: 'number',
       label: 'Hole centre along the grain',
       unit: 'mm',
-      ...limits.holeXMm,
+      ...clearanceLimits.holeXMm,
       help: 'From the datum, the front-left corner seen from above.',
     },
     holeYMm: {
       kind: 'number',
       label: 'Hole centre across the grain',
       unit: 'mm',
-      ...limits.holeYMm,
+      ...clearanceLimits.holeYMm,
       help: 'From the datum, towards the back.',
     },
-    holeDiameterMm: { kind: 'number', label: 'Hole diameter', unit: 'mm', ...limits.holeDiameterMm },
+    holeDiameterMm: { kind: 'number', label: 'Hole diameter', unit: 'mm', ...clearanceLimits.holeDiameterMm },
     xMm: {
       kind: 'number',
       label: 'Rectangle begins, along the grain',
       unit: 'mm',
-      ...limits.xMm,
+      ...clearanceLimits.xMm,
       help: 'Its corner nearest to the datum.',
     },
     yMm: {
       kind: 'number',
       label: 'Rectangle begins, across the grain',
       unit: 'mm',
-      ...limits.yMm,
+      ...clearanceLimits.yMm,
       help: 'Its corner nearest to the datum.',
     },
-    lengthMm: { kind: 'number', label: 'Size along the grain', unit: 'mm', ...limits.lengthMm },
-    widthMm: { kind: 'number', label: 'Size across the grain', unit: 'mm', ...limits.widthMm },
+    lengthMm: { kind: 'number', label: 'Size along the grain', unit: 'mm', ...clearanceLimits.lengthMm },
+    widthMm: { kind: 'number', label: 'Size across the grain', unit: 'mm', ...clearanceLimits.widthMm },
   },
   outputs: {
     clearanceMm: {
