@@ -56,5 +56,5 @@ export const budgets: readonly Budget[] = [
     imports: ['spreadingRate', 'finishVolume', 'mixByParts'],
     maxGzipBytes: 800,
   },
-  { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 20_000, citesSources: true },
+  { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 15_500, citesSources: true },
 ];

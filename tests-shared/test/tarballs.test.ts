@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { builtProblems } from '../src/guards/built.ts';
@@ -10,6 +11,11 @@ const dirs = packages.map(({ dir }) => join(root, dir));
 const { path: temporary } = temporaryFolder('tarballs');
 const project = join(temporary, 'project');
 const mains = packages.map(({ manifest }) => manifest.name);
+const plan = () =>
+  spawnSync(join(project, 'node_modules', '.bin', 'scantling-plan'), [], {
+    cwd: temporary,
+    encoding: 'utf8',
+  });
 const everyEntry = packages.flatMap((one) =>
   entrySources(one).map(({ subpath }) => one.manifest.name + subpath.slice(1)),
 );
@@ -49,6 +55,11 @@ describe('an empty project with the tarballs and without zod', { timeout: 60_000
     expect(loadErrors(project, mains)).toEqual([]);
   });
 
+  test('has a command that says what it needs', () => {
+    const { status, stderr } = plan();
+    expect([status, stderr.trim()]).toEqual([1, 'Reading a plan file needs zod: npm install zod']);
+  });
+
   describe('and with zod after all', () => {
     beforeAll(() => lend(project, 'zod'));
 
@@ -57,6 +68,12 @@ describe('an empty project with the tarballs and without zod', { timeout: 60_000
       // The types of zod itself need those of a browser or of Node.
       const lib = ['lib.es2022.d.ts', 'lib.dom.d.ts'];
       expect(typeErrors(project, everyEntry, 'nodenext', lib)).toEqual([]);
+    });
+
+    test('plans a top with the command', () => {
+      const { status, stdout, stderr } = plan();
+      expect([status, stderr]).toEqual([0, '']);
+      expect(stdout).toContain('Bindery bench');
     });
 
     test('loads every entry', () => {

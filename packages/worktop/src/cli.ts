@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { parseArgs } from 'node:util';
+import { explain, readPlanFile, UserError, writeFiles } from './cli/files.ts';
 import { binderyBench } from './examples.ts';
-import { explain, readPlanFile, UserError, writeFiles } from './files.ts';
 import { holeTable, planDrawing, planReport, planWorktop } from './index.ts';
 
 const USAGE = `Plans a work top from a file and writes what the shop needs.
@@ -52,6 +52,11 @@ async function main(): Promise<void> {
   await writeFiles(values.out, files);
   console.log(`Written to ${values.out}: ${Object.keys(files).join(', ')}`);
 }
+
+// Whoever reads only the first lines, as with `| head`, closes the pipe: the rest of the report goes nowhere.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 
 main().catch((error: unknown) => {
   console.error(explain(error));

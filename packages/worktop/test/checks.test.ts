@@ -1,3 +1,8 @@
+import * as fastening from '@scantling/fastening';
+import * as finishing from '@scantling/finishing';
+import * as grids from '@scantling/grids';
+import * as movement from '@scantling/movement';
+import { rulesIn } from '@scantling/rules';
 import { describe, expect, test } from 'vitest';
 import { type Plan, planWorktop } from '../src/index.ts';
 import { bench, planned } from './bindery-bench.ts';
@@ -151,4 +156,11 @@ describe('a plan that does not go together', () => {
     const turned = { ...rest, seasons: { driest: seasons.wettest, wettest: seasons.driest } };
     expect(() => planWorktop(turned)).toThrow(/^planWorktop requires seasons\.driest to dry the wood more/);
   });
+});
+
+test('every rule that a check names is one', () => {
+  const ids = [fastening, finishing, grids, movement].flatMap(rulesIn).map(({ id }) => id);
+  const named = planWorktop(bench()).checks.flatMap(({ rules }) => rules);
+  expect(named.length).toBeGreaterThan(8);
+  expect(named.filter((id) => !ids.includes(id))).toEqual([]);
 });

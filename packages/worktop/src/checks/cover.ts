@@ -1,4 +1,3 @@
-import { widthChangeRule } from '@scantling/movement';
 import { needed, thereIs } from '../lengths.ts';
 import type { Obstacle, Plan } from '../plan.ts';
 import type { Check } from '../result.ts';
@@ -32,6 +31,6 @@ export function checkCover({ plan, movement }: Computed): Check {
     status: proud.length ? 'warn' : 'pass',
     says: says.join('\n'),
     figures: nearest ? [figure('least overhang', overhang(nearest), 'mm')] : [],
-    rules: [widthChangeRule.id],
+    rules: ['movement/width-change'],
   };
 }

@@ -1,4 +1,3 @@
-import { finishVolumeRule, mixByPartsRule, spreadingRateRule, thinnedSolidsRule } from '@scantling/finishing';
 import type { Check } from '../result.ts';
 import { type Computed, figure } from './check.ts';
 
@@ -21,6 +20,11 @@ export function checkFinish({ plan, finish }: Computed): Check {
       figure(`${name} needed`, volumeMl, 'mL'),
       figure(`${name} on hand`, onHandMl, 'mL'),
     ]),
-    rules: [thinnedSolidsRule.id, spreadingRateRule.id, finishVolumeRule.id, mixByPartsRule.id],
+    rules: [
+      'finishing/thinned-solids',
+      'finishing/spreading-rate',
+      'finishing/finish-volume',
+      'finishing/mix-by-parts',
+    ],
   };
 }

@@ -1,5 +1,3 @@
-import { clearanceOverSeasonsRule } from '@scantling/grids';
-import { widthChangeRule } from '@scantling/movement';
 import { millimetres, thereIs } from '../lengths.ts';
 import type { Check, Status } from '../result.ts';
 import { type Computed, figure, insideMm, least, overlap } from './check.ts';
@@ -25,7 +23,7 @@ export function checkHoles({ plan, holes, blockedHoles }: Computed): Check {
       figure('blocked', blocked.length, '1'),
       ...(tightest ? [figure('tightest clearance', tightest.clearanceMm, 'mm')] : []),
     ],
-    rules: [clearanceOverSeasonsRule.id, widthChangeRule.id],
+    rules: ['grids/clearance-over-seasons', 'movement/width-change'],
   };
 }
 

@@ -1,5 +1,3 @@
-import { fixingTravelRule, slotLengthRule } from '@scantling/fastening';
-import { widthChangeRule } from '@scantling/movement';
 import { needed, thereIs } from '../lengths.ts';
 import { slotRectangle } from '../parts.ts';
 import type { Check, PlannedFixing, Status } from '../result.ts';
@@ -26,7 +24,7 @@ export function checkSlots({ plan, fixings }: Computed): Check {
     figures: tightest
       ? [figure('tightest slot', tightest.slotMm, 'mm'), figure('needed there', tightest.neededSlotMm, 'mm')]
       : [],
-    rules: [fixingTravelRule.id, slotLengthRule.id, widthChangeRule.id],
+    rules: ['fastening/fixing-travel', 'fastening/slot-length', 'movement/width-change'],
   };
 }
 
@@ -65,6 +63,6 @@ export function checkScrews({ plan, fixings }: Computed): Check {
       figure('screws', fixings.length, '1'),
       figure('screws holding the fixed line', holding.length, '1'),
     ],
-    rules: [slotLengthRule.id],
+    rules: ['fastening/slot-length'],
   };
 }

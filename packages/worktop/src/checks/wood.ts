@@ -17,7 +17,7 @@ export function checkSpecies({ plan, movement }: Computed): Check {
       ...(erratum ? [erratum] : []),
     ].join('\n'),
     figures: [figure('coefficient', coefficientPerPct, '1/%')],
-    rules: [widthChangeRule.id],
+    rules: ['movement/width-change'],
   };
 }
 
@@ -53,6 +53,6 @@ export function checkMoisture({ plan, movement }: Computed): Check {
       figure('change at the driest', movement.driestChangeMm, 'mm'),
       figure('change at the wettest', movement.wettestChangeMm, 'mm'),
     ],
-    rules: [equilibriumMoistureRule.id, widthChangeRule.id],
+    rules: ['movement/equilibrium-moisture', 'movement/width-change'],
   };
 }
