@@ -25,7 +25,7 @@ export default defineConfig({
       pagination: false,
       expressiveCode: { defaultProps: { wrap: true } },
       plugins: [
-        // Pages made from cards are no Markdown, so this plugin can't see into them: test/links.test.ts does.
+        // Pages made from cards are no Markdown, so this plugin can't see into them: test/pages.test.ts does.
         starlightLinksValidator({ exclude: ['/', '/rules/**', '/sources/**', '/accuracy/'] }),
       ],
     }),

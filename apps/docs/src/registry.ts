@@ -42,7 +42,7 @@ export const ruleHref = (rule: AnyRule): string => `/rules/${rule.id}/`;
 export const sourceHref = (source: Source): string => `/sources/#${source.id}`;
 
 /** Every citation of a rule: of its statement, its worked examples and its peers. */
-export function citationsOf(rule: AnyRule): Citation[] {
+function citationsOf(rule: AnyRule): Citation[] {
   const examples = rule.examples.flatMap(({ from }) => ('source' in from ? [from] : []));
   const peers = (rule.peers ?? []).flatMap(({ source }) => (source ? [source] : []));
   return [...rule.sources, ...examples, ...peers];

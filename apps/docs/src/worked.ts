@@ -1,7 +1,7 @@
 import { type AnyRule, type Expected, expectedValue, type OutputSpec } from '@scantling/rules';
 import { printNumber } from './calculator/numbers.ts';
 
-/** One published figure beside ours, in the unit it is printed in. */
+/** One expected figure beside ours, in the unit it is printed in. */
 export interface Comparison {
   readonly output: string;
   readonly unit: string;
@@ -19,7 +19,7 @@ function besidePrinted(value: number, printed: string): string {
   return places === undefined ? printNumber(value, 6) : printNumber(Number(value.toFixed(places)), 15);
 }
 
-/** Computes a worked example and sets each of its figures beside the published one. */
+/** Computes a worked example and sets each of its figures beside the expected one. */
 export function compareExample(rule: AnyRule, example: AnyRule['examples'][number]): Comparison[] {
   const { given, expect, within } = example;
   const computed = rule.compute(given);

@@ -1,20 +1,12 @@
 import { widthChange } from '@scantling/movement';
 import type { Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { answer } from '../src/calculator/answer.ts';
 import { fieldTexts } from '../src/calculator/field.ts';
 import { ruleHref, rules } from '../src/registry.ts';
-import { expectQuiet, type OpenSite, openSite } from './site.ts';
+import { expectQuiet, openSite } from './site.ts';
 
-let site: OpenSite;
-
-beforeAll(async () => {
-  site = await openSite();
-}, 60_000);
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = openSite();
 
 const WIDTH_CHANGE = '/rules/movement/width-change/';
 const result = (page: Page, name = 'changeMm') => page.locator(`[data-result=${name}]`);

@@ -1,21 +1,13 @@
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Response } from 'playwright';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { ruleHref, rules } from '../src/registry.ts';
-import { expectQuiet, type OpenSite, openSite } from './site.ts';
+import { expectQuiet, openSite } from './site.ts';
 
 const WIDTH_CHANGE = '/rules/movement/width-change/';
 
-let site: OpenSite;
-
-beforeAll(async () => {
-  site = await openSite();
-}, 60_000);
-
-afterAll(async () => {
-  await site?.close();
-});
+const site = openSite();
 
 test('every link leads somewhere, and some link leads to the page of every rule', async () => {
   const page = await site.open('/');
@@ -48,7 +40,7 @@ test('every link leads somewhere, and some link leads to the page of every rule'
   await page.context().close();
 });
 
-test('every published figure on the page of worked examples is reproduced', async () => {
+test('every expected figure on the page of worked examples is reproduced', async () => {
   const page = await site.open('/accuracy/');
   const rows = page.locator('[data-agrees]');
   const figures = rules.flatMap(({ examples }) =>
@@ -57,6 +49,20 @@ test('every published figure on the page of worked examples is reproduced', asyn
   expect(figures.length).toBeGreaterThan(0);
   expect(await rows.count()).toBe(figures.length);
   expect(await page.locator('[data-agrees=false]').allTextContents()).toEqual([]);
+  await page.context().close();
+});
+
+test('the page of a rule says of each citation what was seen of it', async () => {
+  const page = await site.open(WIDTH_CHANGE);
+  expect(await page.locator('#sources ~ ul').last().locator('li').allTextContents()).toEqual([
+    expect.stringMatching(/Table 13-5.*: seen in a reprint\./),
+    expect.stringMatching(/Eq\. 13-2, p\. 13-17: from memory\./),
+  ]);
+  const peer = page.locator('li', { hasText: 'the change by total shrinkage' });
+  expect(await peer.textContent()).toMatch(/within 2\.5 % of the figure: .*Eq\. 13-3.*\(from memory\)/);
+  await page.goto('/rules/movement/equilibrium-moisture/');
+  const other = page.locator('li', { hasText: 'constants for °F' }).first();
+  expect(await other.textContent()).toMatch(/within 0\.02 percentage points: .*\(from memory\)/);
   await page.context().close();
 });
 

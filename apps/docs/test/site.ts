@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { preview } from 'astro';
+import { type PreviewServer, preview } from 'astro';
 import {
   type Browser,
   type BrowserContext,
@@ -8,18 +8,15 @@ import {
   chromium,
   type Page,
 } from 'playwright';
-import { expect } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { chromiumFlags, findChromium } from '../../../scripts/chromium.ts';
 
 const root = new URL('..', import.meta.url);
 
-/** The folder that the build writes; it is an error if there is no site in it. */
-export function builtSite(): string {
-  const dist = new URL('dist/', root);
-  if (!existsSync(new URL('index.html', dist))) {
+function requireBuiltSite(): void {
+  if (!existsSync(new URL('dist/index.html', root))) {
     throw new Error('The site is not built: run `npm run build` first.');
   }
-  return fileURLToPath(dist);
 }
 
 /** The built site as it is served, in a browser that keeps a record of what goes wrong. */
@@ -34,25 +31,35 @@ export interface OpenSite {
   /** Goes there and waits until the calculator takes part. */
   goToCalculator(page: Page, path: string): Promise<void>;
   openCalculator(path: string): Promise<Page>;
-  close(): Promise<void>;
 }
 
-export async function openSite(): Promise<OpenSite> {
-  builtSite();
-  const server = await preview({
-    root: fileURLToPath(root),
-    logLevel: 'error',
-    server: { host: '127.0.0.1', port: 0 },
+/** Opens the site before the first test of a file, and closes it after the last. */
+export function openSite(): OpenSite {
+  let address = '';
+  let server: PreviewServer | undefined;
+  let browser: Browser | undefined;
+
+  beforeAll(async () => {
+    requireBuiltSite();
+    server = await preview({
+      root: fileURLToPath(root),
+      logLevel: 'error',
+      server: { host: '127.0.0.1', port: 0 },
+    });
+    address = `http://127.0.0.1:${server.port}`;
+    browser = await chromium.launch({ executablePath: findChromium(), args: [...chromiumFlags] });
+  }, 60_000);
+
+  afterAll(async () => {
+    await browser?.close();
+    await server?.stop();
   });
-  const address = `http://127.0.0.1:${server.port}`;
-  const browser: Browser = await chromium.launch({
-    executablePath: findChromium(),
-    args: [...chromiumFlags],
-  });
+
   const requested: string[] = [];
   const errors: string[] = [];
 
   async function visit(options?: BrowserContextOptions): Promise<BrowserContext> {
+    if (!browser) throw new Error('The site opens with the first test of a file.');
     const context = await browser.newContext({ baseURL: address, ...options });
     context.on('request', (request) => requested.push(request.url()));
     context.on('weberror', (error) => errors.push(`${error.error()}`));
@@ -79,12 +86,17 @@ export async function openSite(): Promise<OpenSite> {
     return page;
   }
 
-  async function close(): Promise<void> {
-    await browser.close();
-    await server.stop();
-  }
-
-  return { address, requested, errors, visit, open, goToCalculator, openCalculator, close };
+  return {
+    get address() {
+      return address;
+    },
+    requested,
+    errors,
+    visit,
+    open,
+    goToCalculator,
+    openCalculator,
+  };
 }
 
 /** Nothing came from, or went to, anywhere but the site itself, and no page reported an error. */

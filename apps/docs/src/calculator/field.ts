@@ -74,7 +74,7 @@ export function restateField(spec: InputSpec, text: string, from: LengthUnit, to
 }
 
 /** What the field of one input says for a value, lengths in millimetres. */
-export function fieldText(value: InputValue): string {
+function fieldText(value: InputValue): string {
   return typeof value === 'string'
     ? value
     : [value]
