@@ -21,7 +21,7 @@ function rowSource(table: Table, row: readonly string[]): string {
 }
 
 /** The module that holds a table's rows, and apart from them where they come from. */
-export function generateModule(table: Table): string {
+function generateModule(table: Table): string {
   const { id, meta, rows } = table;
   const { at, title, rights, errata, notes } = meta;
   const source = camel(meta.source);
@@ -49,7 +49,7 @@ export function generateModule(table: Table): string {
 }
 
 /** The meta file with the row count and checksum that its table has now; nothing else in it moves. */
-export const refreshMeta = ({ metaText, rows, sha256 }: Table): string =>
+const refreshMeta = ({ metaText, rows, sha256 }: Table): string =>
   metaText
     .replace(/"rowCount": *-?\d+/, `"rowCount": ${rows.length}`)
     .replace(/"sha256": *"[^"]*"/, `"sha256": "${sha256}"`);
@@ -74,7 +74,7 @@ function filesOfTable(table: Table): BuiltFile[] {
 }
 
 /** Every file that follows from a package's tables, and generated files whose table is gone. */
-export function builtFiles(packageDir: string): BuiltFile[] {
+function builtFiles(packageDir: string): BuiltFile[] {
   const ids = tableIds(packageDir);
   const dir = generatedDir(packageDir);
   const orphans = (existsSync(dir) ? readdirSync(dir) : [])
