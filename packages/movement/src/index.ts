@@ -15,6 +15,12 @@ export {
   equilibriumMoistureRule,
 } from './rules/equilibrium-moisture.ts';
 export {
+  type HumidityForMoisture,
+  type HumidityForMoistureInput,
+  humidityForMoisture,
+  humidityForMoistureRule,
+} from './rules/humidity-for-moisture.ts';
+export {
   type WidthChange,
   type WidthChangeInput,
   widthChange,

@@ -19,6 +19,7 @@ export { moistureArticle } from './sources/moisture-article.ts';
 export { nistHandbook44 } from './sources/nist-handbook-44.ts';
 export { nistSp811 } from './sources/nist-sp-811.ts';
 export { simpson1998 } from './sources/simpson-1998.ts';
+export { smallKilnManual } from './sources/small-kiln-manual.ts';
 export { thinnedSolidsNote } from './sources/thinned-solids-note.ts';
 export { toleranceAccumulation2008 } from './sources/tolerance-accumulation-2008.ts';
 export { wetFilmAnswer2003 } from './sources/wet-film-answer-2003.ts';
