@@ -9,6 +9,12 @@ export {
 } from './data/wood-handbook-2010--table-4-2.generated.ts';
 export type { EquilibriumMoistureRow } from './rows.ts';
 export {
+  type CoefficientFromShrinkage,
+  type CoefficientFromShrinkageInput,
+  coefficientFromShrinkage,
+  coefficientFromShrinkageRule,
+} from './rules/coefficient-from-shrinkage.ts';
+export {
   type EquilibriumMoisture,
   type EquilibriumMoistureInput,
   equilibriumMoisture,
@@ -20,6 +26,12 @@ export {
   humidityForMoisture,
   humidityForMoistureRule,
 } from './rules/humidity-for-moisture.ts';
+export {
+  type MoistureFromWeights,
+  type MoistureFromWeightsInput,
+  moistureFromWeights,
+  moistureFromWeightsRule,
+} from './rules/moisture-from-weights.ts';
 export {
   type WidthChange,
   type WidthChangeInput,

@@ -6,7 +6,7 @@ import {
   movementCoefficientTable,
 } from '@scantling/species';
 import { describe, expect, test } from 'vitest';
-import { widthChange, widthChangeByShrinkage } from '../src/index.ts';
+import { coefficientFromShrinkage, widthChange, widthChangeByShrinkage } from '../src/index.ts';
 
 // The Wood Handbook prints shrinkage in Tables 4-3 and 4-4, and in Table 13-5 coefficients that follow from it.
 // Each is a check on the other, and together on the two equations.
@@ -55,9 +55,8 @@ function pairsOf({ species, radialPerPct, tangentialPerPct }: MovementCoefficien
 
 const pairs = movementCoefficientTable.flatMap(pairsOf);
 
-/** Wood Handbook, Table 13-5, footnote: the dimension at 10 %, a straight line from fibre saturation to ovendry. */
-const coefficientOf = (shrinkagePct: number, saturationPct: number) =>
-  1 / ((saturationPct * 100) / shrinkagePct - saturationPct + 10);
+const coefficientOf = (shrinkagePct: number, fibreSaturationPct: number) =>
+  coefficientFromShrinkage({ shrinkagePct, fibreSaturationPct }).coefficientPerPct;
 
 /** Whether a coefficient is what some shrinkage that rounds to the printed one gives, rounded as printed. */
 function follows({ coefficientPerPct, shrinkagePct }: Pair, saturationPct: number): boolean {
