@@ -9,6 +9,12 @@ export {
 } from './data/wood-handbook-2010--table-4-2.generated.ts';
 export type { EquilibriumMoistureRow } from './rows.ts';
 export {
+  type ChangeAtRingAngle,
+  type ChangeAtRingAngleInput,
+  changeAtRingAngle,
+  changeAtRingAngleRule,
+} from './rules/change-at-ring-angle.ts';
+export {
   type CoefficientFromShrinkage,
   type CoefficientFromShrinkageInput,
   coefficientFromShrinkage,

@@ -10,10 +10,12 @@ export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts'
 export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
 export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
 export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts';
+export { elasticityTextbook2005 } from './sources/elasticity-textbook-2005.ts';
 export { euclidElements } from './sources/euclid-elements.ts';
 export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
 export { geometryPrimer2011 } from './sources/geometry-primer-2011.ts';
 export { gnuUnits } from './sources/gnu-units.ts';
+export { growthRingDirection1945 } from './sources/growth-ring-direction-1945.ts';
 export { jcgm100 } from './sources/jcgm-100.ts';
 export { moistureAnswerRedOak } from './sources/moisture-answer-red-oak.ts';
 export { moistureArticle } from './sources/moisture-article.ts';
