@@ -3,18 +3,25 @@
  *
  * @module species
  */
-export type { Found } from './find-row.ts';
+export type { Found, SpeciesTable } from './find-row.ts';
 export {
   findMovementCoefficients,
   movementCoefficientProvenance,
   movementCoefficientTable,
 } from './movement-coefficients.ts';
 export type {
+  AssignedSpecificGravityRow,
   DomesticShrinkageRow,
   ImportedShrinkageRow,
+  InchPoundStrengthRow,
+  MetricStrengthRow,
   MovementCoefficientRow,
+  OregonRow,
+  RuptureRow,
   ShrinkageRow,
   SpeciesRow,
+  StrengthRow,
+  TabulatedStrengthRow,
 } from './rows.ts';
 export {
   type AnyShrinkageRow,
@@ -22,3 +29,12 @@ export {
   shrinkageProvenance,
   shrinkageTable,
 } from './shrinkage.ts';
+export {
+  assignedSpecificGravity,
+  inchPoundStrength,
+  mapleFlooringStrength,
+  metricStrength,
+  oregonProperties,
+  ruptureStrength,
+  tabulatedStrength,
+} from './strength.ts';

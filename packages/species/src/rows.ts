@@ -35,3 +35,57 @@ export interface MovementCoefficientRow extends SpeciesRow {
   /** Along the growth rings, per 1 %: the width of a flatsawn board. */
   readonly tangentialPerPct: number;
 }
+
+/** Strength of clear, straight-grained wood, at one moisture content. */
+export interface StrengthRow extends SpeciesRow {
+  readonly moisture: 'green' | '12%';
+}
+
+/** Strength in the units of the inch-pound tables. */
+export interface InchPoundStrengthRow extends StrengthRow {
+  /** Ovendry mass over the volume at the row's moisture content, by that of water. */
+  readonly specificGravityRatio: number;
+  readonly modulusOfRupturePsi: number;
+  readonly modulusOfElasticityMillionPsi: number;
+  /** Printed in in·lbf/in³, which is psi. */
+  readonly workToMaximumLoadPsi: number | null;
+  readonly sideHardnessLbf: number | null;
+}
+
+/** Strength in the units of the metric table, which rounds more. */
+export interface MetricStrengthRow extends StrengthRow {
+  readonly specificGravityRatio: number | null;
+  readonly modulusOfRuptureKPa: number;
+  readonly modulusOfElasticityMPa: number;
+  /** Printed in kJ/m³, which is kPa. */
+  readonly workToMaximumLoadKPa: number | null;
+  readonly sideHardnessN: number | null;
+}
+
+/** A row of the table of the Oregon Wood Innovation Center. */
+export interface OregonRow extends StrengthRow {
+  readonly specificGravityRatio: number;
+  readonly weightGreenLbPerFt3: number;
+  readonly weightAirDryLbPerFt3: number;
+  /** Tangential shrinkage from green to ovendry, whatever the heading says. */
+  readonly tangentialPct: number;
+  readonly modulusOfRupturePsi: number;
+  readonly modulusOfElasticityMillionPsi: number;
+  readonly sideHardnessLbf: number;
+}
+
+/** A row of a tabulation that prints specific gravity and stiffness only. */
+export interface TabulatedStrengthRow extends StrengthRow {
+  readonly specificGravityRatio: number;
+  readonly modulusOfElasticityMillionPsi: number;
+}
+
+/** Modulus of rupture alone. */
+export interface RuptureRow extends StrengthRow {
+  readonly modulusOfRuptureMPa: number;
+}
+
+/** Specific gravity assigned to a combination of species: ovendry mass over ovendry volume. */
+export interface AssignedSpecificGravityRow extends SpeciesRow {
+  readonly specificGravityRatio: number;
+}

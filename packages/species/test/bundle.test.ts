@@ -35,3 +35,13 @@ test('a search ships its own table and the citations', async () => {
   expect(search).toContain('Forest Products Laboratory');
   expect(search).not.toContain('volumetricPct');
 });
+
+test('one strength table ships its own rows and citation, and shrinkage ships none of them', async () => {
+  const metric = await bundled('metricStrength');
+  expect(metric).toContain('modulusOfElasticityMPa');
+  expect(metric).not.toContain('modulusOfElasticityMillionPsi');
+  expect(metric).not.toContain('Oregon State University');
+  const shrinkage = await bundled('findShrinkage');
+  expect(shrinkage).toContain('volumetricPct');
+  expect(shrinkage).not.toContain('modulusOfElasticity');
+});

@@ -1,10 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import {
+  assignedSpecificGravity,
+  inchPoundStrength,
+  mapleFlooringStrength,
+  metricStrength,
   movementCoefficientProvenance,
   movementCoefficientTable,
+  oregonProperties,
+  ruptureStrength,
   type SpeciesRow,
   shrinkageTable,
+  tabulatedStrength,
 } from '../src/index.ts';
 
 const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
@@ -20,4 +27,14 @@ test('the counts in the README are those of the tables', () => {
   expect(readme).toContain(
     `- Movement coefficients: ${counts(movementCoefficientTable)}; ${errata.length} have an erratum.`,
   );
+  const strength = [
+    inchPoundStrength,
+    metricStrength,
+    oregonProperties,
+    tabulatedStrength,
+    mapleFlooringStrength,
+    ruptureStrength,
+    assignedSpecificGravity,
+  ].flatMap(({ rows }): readonly SpeciesRow[] => rows);
+  expect(readme).toContain(`- Strength: ${counts(strength)}.`);
 });
