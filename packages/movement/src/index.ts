@@ -50,3 +50,9 @@ export {
   widthChangeByShrinkage,
   widthChangeByShrinkageRule,
 } from './rules/width-change-by-shrinkage.ts';
+export {
+  type WoodDensity,
+  type WoodDensityInput,
+  woodDensity,
+  woodDensityRule,
+} from './rules/wood-density.ts';

@@ -13,6 +13,7 @@ export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts'
 export { elasticityTextbook2005 } from './sources/elasticity-textbook-2005.ts';
 export { euclidElements } from './sources/euclid-elements.ts';
 export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
+export { forestryFunctions2020 } from './sources/forestry-functions-2020.ts';
 export { geometryPrimer2011 } from './sources/geometry-primer-2011.ts';
 export { gnuUnits } from './sources/gnu-units.ts';
 export { growthRingDirection1945 } from './sources/growth-ring-direction-1945.ts';
