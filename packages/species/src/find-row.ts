@@ -1,5 +1,6 @@
 import type { Citation, TableProvenance } from '@scantling/rules';
 import type { SpeciesRow } from './rows.ts';
+import { tradeNames } from './trade-names.ts';
 
 /** A row of a table, with where it stands. */
 export type Found<Row extends SpeciesRow> = Row & {
@@ -41,6 +42,12 @@ function fitsInPart(asked: Words, species: string): boolean {
   return within(asked, common) || (asked.has(genus) && within(asked, all));
 }
 
+/** What was asked for, each as a table may print it: several where the trade means several woods by it. */
+function meaningsOf(asked: Words): readonly Words[] {
+  const meant = Object.entries(tradeNames).find(([name]) => same(asked, wordsOf(name)));
+  return meant ? meant[1].map(wordsOf) : [asked];
+}
+
 function citationOf({ species, confirmed }: SpeciesRow, provenance: TableProvenance): Citation {
   const { source, at, errata } = provenance;
   const said = errata.filter(({ rows }) => rows.includes(species)).map(({ says }) => says);
@@ -58,8 +65,11 @@ export function findRow<Row extends SpeciesRow>(
   const asked = wordsOf(name);
   if (asked.size === 0) return null;
   const entries = tables.flatMap(({ rows, provenance }) => rows.map((row) => ({ row, provenance })));
-  const whole = entries.filter(({ row }) => fitsWhole(asked, row.species));
-  const fitting = whole.length > 0 ? whole : entries.filter(({ row }) => fitsInPart(asked, row.species));
+  const meanings = meaningsOf(asked);
+  const fittingBy = (fits: typeof fitsWhole) =>
+    entries.filter(({ row }) => meanings.some((words) => fits(words, row.species)));
+  const whole = fittingBy(fitsWhole);
+  const fitting = whole.length > 0 ? whole : fittingBy(fitsInPart);
   const [first] = fitting;
   if (!first) return null;
   if (fitting.length > 1) {

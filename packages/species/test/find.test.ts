@@ -9,6 +9,7 @@ import {
   shrinkageProvenance,
   shrinkageTable,
 } from '../src/index.ts';
+import { tradeNames } from '../src/trade-names.ts';
 
 interface Finder {
   readonly find: (name: string) => SpeciesRow | null;
@@ -42,6 +43,11 @@ const disguised = (rows: readonly SpeciesRow[]) =>
     });
   });
 
+const sorted = (words: readonly string[]) =>
+  [...new Set(words.map((word) => word.toLowerCase()))].sort().join();
+const isTradeName = (words: readonly string[]) =>
+  Object.keys(tradeNames).some((name) => sorted(name.split(' ')) === sorted(words));
+
 describe.each(Object.entries(finders))('%s', (caller, { find, rows }) => {
   test('finds every row by its printed name', () => {
     expect(rows.length).toBeGreaterThan(100);
@@ -63,6 +69,7 @@ describe.each(Object.entries(finders))('%s', (caller, { find, rows }) => {
     );
     fc.assert(
       fc.property(fc.array(word, { minLength: 1, maxLength: 3 }), (words) => {
+        fc.pre(!isTradeName(words));
         const holding = rows.filter(({ species }) =>
           words.every((one) => species.toLowerCase().includes(one.toLowerCase())),
         );
@@ -114,6 +121,21 @@ test('the trade’s ways to write a name', () => {
   expect(findShrinkage('khaya')?.species).toBe('Mahogany, African (Khaya spp.)');
   expect(findShrinkage('Ipê')?.species).toBe('Ipe (Tabebuia spp.)');
   expect(findShrinkage('baldcypress')?.citation.source.year).toBe(1999);
+});
+
+test.each(Object.entries(tradeNames))('the trade’s name %s means %s', (name, woods) => {
+  // Common practice, no source.
+  for (const { find, rows } of Object.values(finders)) {
+    expect(rows.filter(({ species }) => sorted(species.split(/\W+/)) === sorted(name.split(' ')))).toEqual(
+      [],
+    );
+    const found = woods.map((wood) => find(wood)?.species ?? 'missing');
+    expect(found).not.toContain('missing');
+    for (const written of [name, name.toUpperCase(), name.split(' ').reverse().join('-')]) {
+      if (woods.length === 1) expect(find(written)?.species).toBe(found[0]);
+      else expect(() => find(written)).toThrow(`got "${written}": ${found.join('; ')}`);
+    }
+  }
 });
 
 test('an answer names its table, its mark and what is wrong with it', () => {
