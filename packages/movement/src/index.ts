@@ -20,6 +20,7 @@ export {
   coefficientFromShrinkage,
   coefficientFromShrinkageRule,
 } from './rules/coefficient-from-shrinkage.ts';
+export { type CupDepth, type CupDepthInput, cupDepth, cupDepthRule } from './rules/cup-depth.ts';
 export {
   type EquilibriumMoisture,
   type EquilibriumMoistureInput,

@@ -10,6 +10,7 @@ export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts'
 export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
 export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
 export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts';
+export { cuppingModel2016 } from './sources/cupping-model-2016.ts';
 export { elasticityTextbook2005 } from './sources/elasticity-textbook-2005.ts';
 export { euclidElements } from './sources/euclid-elements.ts';
 export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
