@@ -53,7 +53,7 @@ export const budgets: readonly Budget[] = [
   },
   { package: '@scantling/species', imports: ['findShrinkage'], maxGzipBytes: 4700, citesSources: true },
   { package: '@scantling/species', imports: ['shrinkageTable'], maxGzipBytes: 3000 },
-  { package: '@scantling/species', imports: ['metricStrength'], maxGzipBytes: 1700, citesSources: true },
+  { package: '@scantling/species', imports: ['metricStrength'], maxGzipBytes: 1350, citesSources: true },
   { package: '@scantling/movement', imports: ['equilibriumMoisture', 'widthChange'], maxGzipBytes: 650 },
   { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 2200 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
