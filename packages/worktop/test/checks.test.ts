@@ -148,7 +148,7 @@ describe('a plan that does not go together', () => {
     expect(() => planWorktop(planned('top.species', 'maple'))).toThrow(
       /^planWorktop requires top\.species to mean one species, got "maple": .*Maple, sugar/,
     );
-    expect(() => planWorktop(planned('top.species', 'rock maple'))).toThrow(/near it: .*Maple, sugar/);
+    expect(() => planWorktop(planned('top.species', 'curly maple'))).toThrow(/near it: .*Maple, sugar/);
   });
 
   test('seasons the wrong way round are refused', () => {
