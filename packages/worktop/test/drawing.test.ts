@@ -97,6 +97,16 @@ describe('drawing', () => {
     }
   });
 
+  test('draws a grid that begins in the corner, or that has one hole, without a dimension of no length', () => {
+    const plan = bench();
+    const corner = { first: { xMm: 0, yMm: 0 }, blocked: 'leave out' as const };
+    for (const change of [corner, { columns: 1, rows: 1 }]) {
+      const drawing = planDrawing(planWorktop({ ...plan, holes: { ...plan.holes, ...change } }));
+      expect(drawing).not.toMatch(/NaN|Infinity/);
+      expect(drawing).not.toMatch(/>0</);
+    }
+  });
+
   test('finds a standard scale for the largest top that a plan allows, inside the frame', () => {
     const plan = bench();
     const huge = planDrawing(

@@ -41,8 +41,9 @@ const lettering = (at: Spot, text: string, upwards: boolean): Lettering => ({
   ...(upwards ? { upwards: true as const } : {}),
 });
 
-/** A horizontal dimension whose line runs at height `y` on the sheet, the figure above it. */
+/** A horizontal dimension whose line runs at height `y` on the sheet, the figure above it; none of no length. */
 export function horizontalDimension({ from, to, text }: Dimension, y: number): Shape[] {
+  if (from[0] === to[0]) return [];
   const side = Math.sign(y - from[1]);
   const extension = ([x, start]: Spot): Shape => ({
     kind: 'line',
@@ -58,8 +59,9 @@ export function horizontalDimension({ from, to, text }: Dimension, y: number): S
   ];
 }
 
-/** A vertical dimension whose line runs at `x` on the sheet, the figure left of it, read from the right. */
+/** A vertical dimension whose line runs at `x` on the sheet, the figure left of it, read from the right; none of no length. */
 export function verticalDimension({ from, to, text }: Dimension, x: number): Shape[] {
+  if (from[1] === to[1]) return [];
   const side = Math.sign(x - from[0]);
   const extension = ([start, y]: Spot): Shape => ({
     kind: 'line',

@@ -55,10 +55,10 @@ function dimensions({ plan }: WorktopPlan, place: Place): Shape[] {
     `${count} × ${dimensionText(pitchMm)} = ${dimensionText(count * pitchMm)}`;
   return [
     ...horizontal(0, first.xMm, dimensionText(first.xMm), 1),
-    ...(columns > 1 ? horizontal(first.xMm, lastX, pitches(columns - 1, pitchXMm), 1) : []),
+    ...horizontal(first.xMm, lastX, pitches(columns - 1, pitchXMm), 1),
     ...horizontal(0, lengthMm, dimensionText(lengthMm), 2),
     ...vertical(0, first.yMm, dimensionText(first.yMm), 1),
-    ...(rows > 1 ? vertical(first.yMm, lastY, pitches(rows - 1, pitchYMm), 1) : []),
+    ...vertical(first.yMm, lastY, pitches(rows - 1, pitchYMm), 1),
     ...vertical(0, widthMm, dimensionText(widthMm), 2),
   ];
 }
