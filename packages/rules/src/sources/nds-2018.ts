@@ -5,5 +5,5 @@ export const nds2018: Source = {
   title: 'National Design Specification for Wood Construction',
   author: 'American Wood Council',
   year: 2018,
-  note: 'Seen as a transcript in the source of a structural analysis library.',
+  note: 'Seen as copied into the source of a structural analysis library.',
 };

@@ -41,5 +41,5 @@ export const nds2018Table1233aProvenance: TableProvenance = {
   title: "Specific gravity assigned to combinations of species for the design of connections",
   rights: "Facts, quoted with their source; the publication itself is protected.",
   errata: [],
-  notes: ["Specific gravity is ovendry mass over ovendry volume: more than the same wood has at 12 % or green.","A combination groups species that are sold together; no row is of one wood by itself.","Seen as transcribed in python_modules/materials/awc_nds/specific_gravity.py."],
+  notes: ["Specific gravity is ovendry mass over ovendry volume: more than the same wood has at 12 % or green.","A combination groups species that are sold together; no row is of one wood by itself.","Seen as copied in python_modules/materials/awc_nds/specific_gravity.py."],
 };
