@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { moistureArticle, simpson1998, woodHandbook2010 } from '@scantling/rules/sources';
+import { moistureArticle, woodHandbook2010 } from '@scantling/rules/sources';
+import { moistureEquation, moistureEquationSources, moistureEquationSymbols } from '../moisture-equation.ts';
 
 // Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
 // denominator comes near zero and the result rises with the humidity. Above 100 °C the relative humidity of air
@@ -91,29 +92,10 @@ export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
     moisturePct: { label: 'Moisture content of the wood', unit: '%', help: 'Share of its ovendry mass.' },
   },
   compute: equilibriumMoisture,
-  formula: String.raw`\begin{aligned}
-M &= \frac{1800}{W}\left[\frac{K h}{1 - K h} + \frac{K_1 K h + 2 K_1 K_2 K^2 h^2}{1 + K_1 K h + K_1 K_2 K^2 h^2}\right] \\
-W &= 349 + 1.29\,T + 0.0135\,T^2 \\
-K &= 0.805 + 0.000736\,T - 0.00000273\,T^2 \\
-K_1 &= 6.27 - 0.00938\,T - 0.000303\,T^2 \\
-K_2 &= 1.91 + 0.0407\,T - 0.000293\,T^2
-\end{aligned}`,
-  symbols: {
-    M: 'moisture content of the wood, %',
-    h: 'relative humidity, as a fraction',
-    T: 'temperature of the air, °C',
-    'W, K, K_1, K_2': 'constants of the equation at that temperature',
-  },
+  formula: moistureEquation(),
+  symbols: { M: 'moisture content of the wood, %', ...moistureEquationSymbols },
   valid: { temperatureC: [-1.1, 100], relativeHumidityPct: [5, 95] },
-  sources: [
-    {
-      source: woodHandbook2010,
-      at: 'Eq. 4-5, ch. 4: its form, with h as a fraction',
-      confirmed: 'text',
-    },
-    { source: simpson1998, at: 'the constants for °C', confirmed: 'text', tier: 'reprint' },
-    { source: woodHandbook2010, at: 'Table 4-2, ch. 4: the range of the figures', confirmed: 'memory' },
-  ],
+  sources: moistureEquationSources,
   examples: [
     {
       given: { temperatureC: 60, relativeHumidityPct: 55 },

@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { moistureArticle, simpson1998, smallKilnManual, woodHandbook2010 } from '@scantling/rules/sources';
+import { moistureArticle, smallKilnManual, woodHandbook2010 } from '@scantling/rules/sources';
+import { moistureEquation, moistureEquationSources, moistureEquationSymbols } from '../moisture-equation.ts';
 import { equilibriumMoisture } from './equilibrium-moisture.ts';
 
 const limits = {
@@ -84,25 +85,10 @@ export const humidityForMoistureRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   compute: humidityForMoisture,
-  formula: String.raw`\begin{aligned}
-M &= \frac{1800}{W}\left[\frac{K h}{1 - K h} + \frac{K_1 K h + 2 K_1 K_2 K^2 h^2}{1 + K_1 K h + K_1 K_2 K^2 h^2}\right] \text{, solved for } h \\
-W &= 349 + 1.29\,T + 0.0135\,T^2 \\
-K &= 0.805 + 0.000736\,T - 0.00000273\,T^2 \\
-K_1 &= 6.27 - 0.00938\,T - 0.000303\,T^2 \\
-K_2 &= 1.91 + 0.0407\,T - 0.000293\,T^2
-\end{aligned}`,
-  symbols: {
-    M: 'moisture content wanted, %',
-    h: 'relative humidity, as a fraction',
-    T: 'temperature of the air, °C',
-    'W, K, K_1, K_2': 'constants of the equation at that temperature',
-  },
+  formula: moistureEquation(String.raw` \text{, solved for } h`),
+  symbols: { M: 'moisture content wanted, %', ...moistureEquationSymbols },
   valid: { temperatureC: [-1.1, 100] },
-  sources: [
-    { source: woodHandbook2010, at: 'Eq. 4-5, ch. 4: its form, with h as a fraction', confirmed: 'text' },
-    { source: simpson1998, at: 'the constants for °C', confirmed: 'text', tier: 'reprint' },
-    { source: woodHandbook2010, at: 'Table 4-2, ch. 4: the range of the figures', confirmed: 'memory' },
-  ],
+  sources: moistureEquationSources,
   examples: [
     {
       given: { temperatureC: (70 - 32) / 1.8, moisturePct: 7.7 },
