@@ -44,9 +44,9 @@ describe('clearance of a hole from a rectangle', () => {
         const { clearanceMm } = clearanceToRectangle(input);
         expect(Math.abs(clearanceMm - (centreMm - input.holeDiameterMm / 2))).toBeLessThan(1e-6);
       }),
-      { numRuns: 1000 },
+      { numRuns: 3000 },
     );
-    expect(inside).toBeGreaterThan(50);
+    expect(inside).toBeGreaterThan(100);
   });
 
   test('an overlap is the shortest way to only touching', () => {

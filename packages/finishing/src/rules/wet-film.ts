@@ -33,7 +33,8 @@ export interface WetFilm {
  */
 export function wetFilm(input: WetFilmInput): WetFilm {
   requireInputs('wetFilm', input, limits);
-  return { wetFilmUm: (input.dryFilmUm * 100) / input.volumeSolidsPct };
+  // A share of 1 at most, so that rounding never makes a wet film thinner than the dry one it leaves.
+  return { wetFilmUm: input.dryFilmUm / (input.volumeSolidsPct / 100) };
 }
 
 export const wetFilmRule = /* @__PURE__ */ defineRule(() => ({
