@@ -11,3 +11,44 @@ export interface EquilibriumMoistureRow extends TableRow {
   /** Moisture content of the wood, % of ovendry mass. */
   readonly moisturePct: number;
 }
+
+/** Moisture content that wood should have, or has, where it is used. */
+export interface RegionalMoistureRow extends TableRow {
+  readonly region: string;
+  /** On average, % of ovendry mass. */
+  readonly averageMoisturePct: number;
+  /** From, % of ovendry mass. */
+  readonly leastMoisturePct: number;
+  /** To, % of ovendry mass. */
+  readonly mostMoisturePct: number;
+}
+
+/** Recommended moisture content on the day of installation: on average, and the range for single pieces. */
+export interface InstallationMoistureRow extends RegionalMoistureRow {
+  readonly use: 'interior' | 'exterior';
+  readonly examples: string;
+}
+
+/** Moisture content found in service: the range, and what to fabricate at. */
+export interface ServiceMoistureRow extends RegionalMoistureRow {
+  readonly use: string;
+}
+
+/** Equilibrium moisture content out of doors at one place, by month, % of ovendry mass. */
+export interface OutdoorMoistureRow extends TableRow {
+  /** Two letters, as the post writes it. */
+  readonly state: string;
+  readonly city: string;
+  readonly januaryPct: number;
+  readonly februaryPct: number;
+  readonly marchPct: number;
+  readonly aprilPct: number;
+  readonly mayPct: number;
+  readonly junePct: number;
+  readonly julyPct: number;
+  readonly augustPct: number;
+  readonly septemberPct: number;
+  readonly octoberPct: number;
+  readonly novemberPct: number;
+  readonly decemberPct: number;
+}
