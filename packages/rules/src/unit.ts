@@ -39,6 +39,8 @@ const symbolBySuffix = {
   Ms: 'ms',
   Hours: 'h',
   Days: 'd',
+  DaysPerMm: 'd/mm',
+  Mm2PerDay: 'mm²/d',
 } as const;
 
 type Suffix = keyof typeof symbolBySuffix;
