@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { expectWithin } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
@@ -22,18 +21,6 @@ test('every cell of the table', () => {
     if (Math.abs(ours - moisturePct) > 0.05) oneRoundingAway += 1;
   }
   expect(oneRoundingAway).toBe(7);
-});
-
-test('the README states how close the equation comes to the table', () => {
-  const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
-  const off = equilibriumMoistureTable.map(({ temperatureF, relativeHumidityPct, moisturePct }) =>
-    Math.abs(moistureAt(celsius(temperatureF), relativeHumidityPct) - moisturePct),
-  );
-  const mean = off.reduce((sum, one) => sum + one, 0) / off.length;
-  const figures = `worst ${Math.max(...off).toFixed(3)} %, mean ${mean.toFixed(3)} % of moisture content`;
-  const agreeing = off.filter((one) => one <= 0.05).length;
-  expect(readme).toContain(`against ${off.length} cells of the Wood Handbook's Table 4-2`);
-  expect(readme).toContain(`${figures}; ${agreeing} cells agree to their last digit.`);
 });
 
 test('the printed °C are the °F, rounded', () => {
