@@ -4,16 +4,35 @@
  * @module movement
  */
 export {
+  laminatedTimbers1971Abstract as serviceMoistureTable,
+  laminatedTimbers1971AbstractProvenance as serviceMoistureProvenance,
+} from './data/laminated-timbers-1971--abstract.generated.ts';
+export {
   woodHandbook2010Table42 as equilibriumMoistureTable,
   woodHandbook2010Table42Provenance as equilibriumMoistureProvenance,
 } from './data/wood-handbook-2010--table-4-2.generated.ts';
-export type { EquilibriumMoistureRow } from './rows.ts';
+export {
+  woodHandbook2010Table131 as outdoorMoistureTable,
+  woodHandbook2010Table131Provenance as outdoorMoistureProvenance,
+} from './data/wood-handbook-2010--table-13-1.generated.ts';
+export {
+  woodHandbook2010Table132 as installationMoistureTable,
+  woodHandbook2010Table132Provenance as installationMoistureProvenance,
+} from './data/wood-handbook-2010--table-13-2.generated.ts';
+export { type FoundYear, findHeatedYear, findUnheatedYear } from './find-year.ts';
+export type {
+  EquilibriumMoistureRow,
+  InstallationMoistureRow,
+  OutdoorMoistureRow,
+  ServiceMoistureRow,
+} from './rows.ts';
 export {
   type ChangeAtRingAngle,
   type ChangeAtRingAngleInput,
   changeAtRingAngle,
   changeAtRingAngleRule,
 } from './rules/change-at-ring-angle.ts';
+export { type ChangeBand, type ChangeBandInput, changeBand, changeBandRule } from './rules/change-band.ts';
 export {
   type CoefficientFromShrinkage,
   type CoefficientFromShrinkageInput,
@@ -57,3 +76,18 @@ export {
   woodDensity,
   woodDensityRule,
 } from './rules/wood-density.ts';
+export {
+  type SeasonalMoisture,
+  type SeasonalMoistureInput,
+  type SeasonalMovement,
+  type SeasonalMovementInput,
+  seasonalMoisture,
+  seasonalMovement,
+} from './seasonal-movement.ts';
+export {
+  type YearFromExtremesInput,
+  type YearFromMonthsInput,
+  type YearOfMoisture,
+  yearFromExtremes,
+  yearFromMonths,
+} from './year-of-moisture.ts';

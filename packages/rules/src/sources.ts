@@ -7,6 +7,7 @@
 export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
 export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
 export { clonalShrinkage2009 } from './sources/clonal-shrinkage-2009.ts';
+export { clonalTeak2023 } from './sources/clonal-teak-2023.ts';
 export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts';
 export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
 export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
