@@ -1,5 +1,11 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { moistureArticle, woodHandbook2010 } from '@scantling/rules/sources';
+import {
+  conservationMoistureFunction,
+  luthiersMoistureThread,
+  moistureArticle,
+  ukuleleMoistureThread2010,
+  woodHandbook2010,
+} from '@scantling/rules/sources';
 import { moistureEquation, moistureEquationSources, moistureEquationSymbols } from '../moisture-equation.ts';
 
 // Within these limits the equation's constants K₁ and K₂ stay positive and K h below 0.86, so that no
@@ -106,6 +112,44 @@ export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
         confirmed: 'text',
         tier: 'reprint',
         erratum: 'The same article quotes 8.0 from an older table.',
+      },
+    },
+    {
+      given: { temperatureC: 20, relativeHumidityPct: 50 },
+      expect: { moisturePct: '9.271141' },
+      from: {
+        source: conservationMoistureFunction,
+        at: 'first example: 20 °C, 50 %',
+        confirmed: 'text',
+      },
+    },
+    {
+      given: { temperatureC: 21.8, relativeHumidityPct: 36.8 },
+      expect: { moisturePct: '7.20' },
+      from: {
+        source: conservationMoistureFunction,
+        at: 'second example, first reading of a room: 21.8 °C, 36.8 %',
+        confirmed: 'text',
+      },
+    },
+    {
+      given: { temperatureC: (95 - 32) / 1.8, relativeHumidityPct: 44 },
+      expect: { moisturePct: '7.9' },
+      from: {
+        source: luthiersMoistureThread,
+        at: 'reading off a chart: 95 °F, 44 %',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    },
+    {
+      given: { temperatureC: (75 - 32) / 1.8, relativeHumidityPct: 15 },
+      expect: { moisturePct: '3.5' },
+      from: {
+        source: ukuleleMoistureThread2010,
+        at: 'reading off a table: 75 °F, 15 %',
+        confirmed: 'text',
+        tier: 'reprint',
       },
     },
     {

@@ -1,5 +1,10 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { moistureArticle, smallKilnManual, woodHandbook2010 } from '@scantling/rules/sources';
+import {
+  luthiersMoistureThread,
+  moistureArticle,
+  smallKilnManual,
+  woodHandbook2010,
+} from '@scantling/rules/sources';
 import { moistureEquation, moistureEquationSources, moistureEquationSymbols } from '../moisture-equation.ts';
 import { equilibriumMoisture } from './equilibrium-moisture.ts';
 
@@ -109,6 +114,16 @@ export const humidityForMoistureRule = /* @__PURE__ */ defineRule(() => ({
         confirmed: 'text',
         tier: 'reprint',
         erratum: 'The same article quotes 8.0 from an older table.',
+      },
+    },
+    {
+      given: { temperatureC: 10, moisturePct: 8.5 },
+      expect: { relativeHumidityPct: '44' },
+      from: {
+        source: luthiersMoistureThread,
+        at: 'reading off a chart: 50 °F, 44 %, 8.5 %',
+        confirmed: 'text',
+        tier: 'reprint',
       },
     },
     {

@@ -1,5 +1,11 @@
 import { defineRule, requireInputs, requireThat } from '@scantling/rules';
-import { moistureAnswerRedOak, moistureThread2006, reebMilotaOvenDry } from '@scantling/rules/sources';
+import {
+  firewoodMoistureThread,
+  moistureAnswerRedOak,
+  moistureThread2006,
+  moistureThreadWetAndDry,
+  reebMilotaOvenDry,
+} from '@scantling/rules/sources';
 
 const limits = {
   wetG: { min: 0.1, max: 1_000_000 },
@@ -102,6 +108,20 @@ export const moistureFromWeightsRule = /* @__PURE__ */ defineRule(() => ({
       within: {
         value: 0.9,
         because: 'The post gives 142 % where 110 / 77 is 142.86 %: it cuts the decimals off.',
+      },
+    },
+    {
+      given: { wetG: 247, ovendryG: 183 },
+      expect: { moisturePct: '34.97' },
+      from: { source: moistureThreadWetAndDry, at: 'example: 247 g wet, 183 g ovendry', confirmed: 'text' },
+    },
+    {
+      given: { wetG: 10 * 28.349523125, ovendryG: 6.9 * 28.349523125 },
+      expect: { moisturePct: '45' },
+      from: {
+        source: firewoodMoistureThread,
+        at: 'first post: 10 oz, after the oven 6.9 oz, on the dry basis',
+        confirmed: 'text',
       },
     },
     {

@@ -1,5 +1,5 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
-import { woodHandbook2010 } from '@scantling/rules/sources';
+import { flooringInspectionNote, timberCourseProblem, woodHandbook2010 } from '@scantling/rules/sources';
 import { boardsDiffer } from '../cautions.ts';
 
 const limits = {
@@ -114,6 +114,30 @@ export const widthChangeByShrinkageRule = /* @__PURE__ */ defineRule(() => ({
         source: woodHandbook2010,
         at: 'ch. 13, worked example: flat-grained white fir board, 9.15 in, 8 to 11 %',
         confirmed: 'memory',
+      },
+    },
+    {
+      given: { widthMm: 2.25 * 25.4, shrinkagePct: 8.6, fromMoisturePct: 8, toMoisturePct: 5 },
+      expect: { changeMm: { printed: '-0.021', unit: 'in', times: 25.4 } },
+      from: {
+        source: flooringInspectionNote,
+        at: 'example: plainsawn red oak, 2¼ in wide, 8 to 5 %',
+        confirmed: 'text',
+        erratum: 'It shares the shrinkage out over 28 %, of the width at 8 %; the figure is the same.',
+      },
+    },
+    {
+      given: { widthMm: 13.25 * 25.4, shrinkagePct: 6, fromMoisturePct: 19, toMoisturePct: 10 },
+      expect: { changeMm: { printed: '-0.2385', unit: 'in', times: 25.4 } },
+      within: {
+        value: 0.14,
+        because:
+          'The course takes 6 / 30 = 0.2 % for each 1 % of the width at 19 %; this equation takes it of the green width.',
+      },
+      from: {
+        source: timberCourseProblem,
+        at: 'shrinkage of a depth of 13.25 in, 19 to 10 %, at 0.2 % for each 1 %',
+        confirmed: 'text',
       },
     },
     {
