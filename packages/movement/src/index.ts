@@ -20,6 +20,13 @@ export {
   woodHandbook2010Table132Provenance as installationMoistureProvenance,
 } from './data/wood-handbook-2010--table-13-2.generated.ts';
 export { type FoundYear, findHeatedYear, findUnheatedYear } from './find-year.ts';
+export {
+  type MoistureOnDay,
+  type MoistureOverTime,
+  type MoistureOverTimeInput,
+  type MoistureRange,
+  moistureOverTime,
+} from './moisture-over-time.ts';
 export type {
   EquilibriumMoistureRow,
   InstallationMoistureRow,

@@ -1,0 +1,187 @@
+import { expectWithin } from '@scantling/tests-shared';
+import { arg, type Complex } from 'mathjs';
+import { describe, expect, test } from 'vitest';
+import { type MoistureOverTimeInput, moistureOverTime } from '../src/index.ts';
+import {
+  coreHeld,
+  type Faces,
+  meanResponse,
+  placeResisted,
+  root,
+  uptakeHeld,
+  uptakeResisted,
+  weight,
+} from './plane-sheet.ts';
+
+/** A sheet of 40 mm with 2 mm²/d: half of it, squared, takes 200 days a unit of the Fourier number. */
+const sheet = { thicknessMm: 40, diffusionMm2PerDay: 2 };
+const daysFor = (fourier: number) => Math.round(200 * fourier);
+
+/** From 0 to 1 % with both faces alike, at a Biot number; none is no resistance. */
+function afterStep(fourier: number, biot = Number.POSITIVE_INFINITY) {
+  const resistance = 20 / (2 * biot);
+  const { daily } = moistureOverTime({
+    ...sheet,
+    topResistanceDaysPerMm: resistance,
+    undersideResistanceDaysPerMm: resistance,
+    startMoisturePct: 0,
+    equilibriumMoisturePct: [1],
+    runDays: daysFor(fourier),
+  });
+  const day = daily.at(-1);
+  if (!day) throw new Error('there is no last day');
+  return day;
+}
+
+/** What 40 layers and 8 steps a day may miss of a change of 1 in this sheet. */
+const NUMERIC = 0.0012;
+
+describe('a step change of the air, against printed answers', () => {
+  // The documentation of a library for polymers (PolyKin, transport/diffusion, seen in full) works examples of the
+  // series in Crank, The Mathematics of Diffusion, pages 47, 48 and 60.
+  const library = 'PolyKin, transport.diffusion';
+
+  test('the mean, both faces held', () => {
+    expectWithin(afterStep(0.25).meanPct, 0.562233541762138, NUMERIC, `${library}: uptake_sheet`);
+    expectWithin(afterStep(0.125).meanPct, 0.39892798988456807, NUMERIC, `${library}: uptake_constc_sheet`);
+  });
+
+  test('the core, both faces held', () => {
+    expectWithin(afterStep(0.25).corePct, 0.3145542331096478, NUMERIC, `${library}: profile_constc_sheet`);
+  });
+
+  test('the mean, past a resistance at both faces', () => {
+    const printed = 0.3528861780625614;
+    expectWithin(afterStep(0.125, 20).meanPct, printed, NUMERIC, `${library}: uptake_convection_sheet`);
+  });
+
+  test('as read from the charts of textbooks', () => {
+    // Readings that the library's own tests state with their tolerance, the first two from Seader and Henley, p. 123.
+    const chart = `${library}, its tests`;
+    expectWithin(afterStep(0.56).meanPct, 0.8, 0.01, chart);
+    expectWithin(afterStep(0.2).meanPct, 0.5, 0.02, chart);
+    expectWithin(afterStep(4, 0.5).meanPct, 0.8, 0.02, chart);
+    expectWithin(afterStep(4, 0.1).meanPct, 0.32, 0.02, chart);
+  });
+
+  // Coefficients of the one-term solution for a plane wall, which textbooks of heat transfer print by Biot number
+  // (Incropera, Table 5.1): from memory.
+  const oneTerm = [
+    { biot: 0.1, root: 0.3111, coefficient: 1.0161 },
+    { biot: 0.5, root: 0.6533, coefficient: 1.0701 },
+    { biot: 1, root: 0.8603, coefficient: 1.1191 },
+    { biot: 5, root: 1.3138, coefficient: 1.2402 },
+    { biot: 10, root: 1.4289, coefficient: 1.262 },
+    { biot: 100, root: 1.5552, coefficient: 1.2731 },
+  ];
+
+  test.each(oneTerm)(
+    'the core late in the change, Biot number $biot',
+    ({ biot, root: first, coefficient }) => {
+      for (const fourier of [0.5, 1, 2]) {
+        const left = coefficient * Math.exp(-(first ** 2) * fourier);
+        expectWithin(1 - afterStep(fourier, biot).corePct, left, NUMERIC, 'one-term solution (memory)');
+      }
+      expectWithin(root(0, biot), first, 0.00005, 'first root (memory)');
+      expectWithin(weight(0, biot), coefficient, 0.00005, 'coefficient (memory)');
+    },
+  );
+});
+
+describe('a step change of the air, against the series', () => {
+  const times = [0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
+
+  test('both faces held', () => {
+    for (const fourier of times) {
+      expectWithin(afterStep(fourier).meanPct, uptakeHeld(fourier), 0.002, 'Crank, Eq. 4.18');
+      expectWithin(afterStep(fourier).corePct, coreHeld(fourier), 0.002, 'Crank, Eq. 4.17');
+      expect(afterStep(fourier).topPct).toBe(1);
+    }
+  });
+
+  test.each([0.05, 0.3, 1, 4, 30])('with a resistance, Biot number %f', (biot) => {
+    for (const fourier of times) {
+      const { meanPct, corePct, topPct, undersidePct } = afterStep(fourier, biot);
+      expectWithin(meanPct, uptakeResisted(fourier, biot), 0.002, 'Crank, Eq. 4.53');
+      expectWithin(corePct, placeResisted(fourier, biot, 0), 0.002, 'Crank, Eq. 4.50');
+      expectWithin(topPct, placeResisted(fourier, biot, 1), 0.002, 'Crank, Eq. 4.50');
+      expect(Math.abs(topPct - undersidePct)).toBeLessThan(1e-12);
+    }
+  });
+
+  test('a face that lets nothing through makes a sheet of twice the thickness', () => {
+    const { daily } = moistureOverTime({
+      thicknessMm: 20,
+      diffusionMm2PerDay: 2,
+      topResistanceDaysPerMm: 0,
+      undersideResistanceDaysPerMm: 1e6,
+      startMoisturePct: 0,
+      equilibriumMoisturePct: [1],
+      runDays: 50,
+    });
+    expectWithin(daily[50]?.meanPct, uptakeHeld(0.25), 0.001, 'Crank, Eq. 4.18');
+    expectWithin(daily[50]?.undersidePct, coreHeld(0.25), 0.001, 'Crank, Eq. 4.17');
+  });
+});
+
+const YEAR = 365;
+const TURN_PER_DAY = (2 * Math.PI) / YEAR;
+
+const panels: readonly Faces[] = [
+  { thicknessMm: 12, diffusionMm2PerDay: 3, topResistanceDaysPerMm: 0, undersideResistanceDaysPerMm: 0 },
+  { thicknessMm: 45, diffusionMm2PerDay: 2.5, topResistanceDaysPerMm: 2, undersideResistanceDaysPerMm: 0 },
+  { thicknessMm: 45, diffusionMm2PerDay: 2.5, topResistanceDaysPerMm: 2, undersideResistanceDaysPerMm: 2 },
+  { thicknessMm: 45, diffusionMm2PerDay: 8, topResistanceDaysPerMm: 20, undersideResistanceDaysPerMm: 5 },
+  { thicknessMm: 150, diffusionMm2PerDay: 5, topResistanceDaysPerMm: 0.1, undersideResistanceDaysPerMm: 1 },
+];
+
+/** The settled year of a climate, by the exact answer to each of its harmonics. */
+function settledYear(faces: Faces, climatePct: readonly number[], harmonics: number): number[] {
+  const mean = climatePct.reduce((sum, one) => sum + one, 0) / climatePct.length;
+  const waves = Array.from({ length: harmonics }, (_, k) => {
+    const turn = TURN_PER_DAY * (k + 1);
+    const corners = climatePct.map((value, i) => ({ value, from: turn * ((i * YEAR) / climatePct.length) }));
+    const width = (turn * YEAR) / climatePct.length;
+    const cosine = corners.reduce(
+      (sum, c) => sum + c.value * (Math.sin(c.from + width) - Math.sin(c.from)),
+      0,
+    );
+    const sine = corners.reduce((sum, c) => sum + c.value * (Math.cos(c.from) - Math.cos(c.from + width)), 0);
+    const response = meanResponse(faces, turn);
+    return { turn, cosine: cosine / ((k + 1) * Math.PI), sine: sine / ((k + 1) * Math.PI), response };
+  });
+  return Array.from({ length: YEAR }, (_, i) =>
+    waves.reduce((sum, { turn, cosine, sine, response: { re, im } }) => {
+      const [c, s] = [Math.cos(turn * (i + 1)), Math.sin(turn * (i + 1))];
+      return sum + cosine * (re * c - im * s) + sine * (re * s + im * c);
+    }, mean),
+  );
+}
+
+const lastYearOf = (input: Omit<MoistureOverTimeInput, 'startMoisturePct' | 'runDays'>) =>
+  moistureOverTime({ ...input, startMoisturePct: 8, runDays: 10 * YEAR });
+
+describe('a climate that comes every year, once the start is forgotten', () => {
+  test.each(panels)('swings by as much and as late as the exact wave: $thicknessMm mm', (faces) => {
+    const wave = Array.from({ length: YEAR }, (_, i) => 9 + 3 * Math.sin(TURN_PER_DAY * (i + 0.5)));
+    const { daily, lastYear, swingRatio } = lastYearOf({ ...faces, equilibriumMoisturePct: wave });
+    const response = meanResponse(faces, TURN_PER_DAY);
+    const size = Math.hypot(response.re, response.im);
+    const lagDays = -(arg(response as Complex) as unknown as number) / TURN_PER_DAY;
+    const wettestOn = 9 * YEAR + YEAR / 4 + lagDays;
+    expectWithin(swingRatio, size, 0.002, 'the exact wave');
+    expectWithin(lastYear.wettestMoisturePct, 9 + 3 * size, 0.006, 'the exact wave');
+    expectWithin(lastYear.driestMoisturePct, 9 - 3 * size, 0.006, 'the exact wave');
+    expectWithin((lastYear.wettestDays - wettestOn + YEAR / 2) % YEAR, YEAR / 2, 1.5, 'its lag, in days');
+    expect(daily).toHaveLength(10 * YEAR + 1);
+  });
+
+  test.each(panels)('follows twelve months day by day: $thicknessMm mm', (faces) => {
+    const months = [6, 6, 6.5, 7, 8, 9.5, 10.5, 11, 10, 9, 7.5, 6.5];
+    const exact = settledYear(faces, months, 400);
+    const { daily } = lastYearOf({ ...faces, equilibriumMoisturePct: months });
+    const off = exact.map((value, i) => Math.abs((daily[9 * YEAR + i + 1]?.meanPct ?? Number.NaN) - value));
+    expect(off).toHaveLength(YEAR);
+    expect(Math.max(...off)).toBeLessThan(faces.thicknessMm < 20 ? 0.04 : 0.01);
+  });
+});
