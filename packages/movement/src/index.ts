@@ -20,6 +20,7 @@ export {
   woodHandbook2010Table132Provenance as installationMoistureProvenance,
 } from './data/wood-handbook-2010--table-13-2.generated.ts';
 export { type FoundYear, findHeatedYear, findUnheatedYear } from './find-year.ts';
+export { type LongitudinalShrinkage, longitudinalShrinkage } from './longitudinal-shrinkage.ts';
 export {
   type MoistureOnDay,
   type MoistureOverTime,
@@ -40,6 +41,12 @@ export {
   changeAtRingAngleRule,
 } from './rules/change-at-ring-angle.ts';
 export { type ChangeBand, type ChangeBandInput, changeBand, changeBandRule } from './rules/change-band.ts';
+export {
+  type ChangeBesideMetal,
+  type ChangeBesideMetalInput,
+  changeBesideMetal,
+  changeBesideMetalRule,
+} from './rules/change-beside-metal.ts';
 export {
   type CoefficientFromShrinkage,
   type CoefficientFromShrinkageInput,
@@ -66,6 +73,26 @@ export {
   moistureFromWeightsRule,
 } from './rules/moisture-from-weights.ts';
 export {
+  type HeldPanel,
+  type PanelInGroove,
+  type PanelInGrooveInput,
+  panelInGroove,
+  panelInGrooveRule,
+} from './rules/panel-in-groove.ts';
+export { type PanelMass, type PanelMassInput, panelMass, panelMassRule } from './rules/panel-mass.ts';
+export {
+  type SpecificGravityAtMoisture,
+  type SpecificGravityAtMoistureInput,
+  specificGravityAtMoisture,
+  specificGravityAtMoistureRule,
+} from './rules/specific-gravity-at-moisture.ts';
+export {
+  type ThermalChange,
+  type ThermalChangeInput,
+  thermalChange,
+  thermalChangeRule,
+} from './rules/thermal-change.ts';
+export {
   type WidthChange,
   type WidthChangeInput,
   widthChange,
@@ -83,6 +110,12 @@ export {
   woodDensity,
   woodDensityRule,
 } from './rules/wood-density.ts';
+export {
+  type WoodThermalExpansion,
+  type WoodThermalExpansionInput,
+  woodThermalExpansion,
+  woodThermalExpansionRule,
+} from './rules/wood-thermal-expansion.ts';
 export {
   type SeasonalMoisture,
   type SeasonalMoistureInput,

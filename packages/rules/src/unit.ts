@@ -15,6 +15,7 @@ const symbolBySuffix = {
   Pct: '%',
   PerPct: '1/%',
   PerMm: '1/mm',
+  UmPerMK: 'µm/(m·K)',
   C: '°C',
   F: '°F',
   K: 'K',
