@@ -33,6 +33,7 @@ export type {
   InstallationMoistureRow,
   OutdoorMoistureRow,
   ServiceMoistureRow,
+  ThermalExpansionRow,
 } from './rows.ts';
 export {
   type ChangeAtRingAngle,
@@ -124,6 +125,7 @@ export {
   seasonalMoisture,
   seasonalMovement,
 } from './seasonal-movement.ts';
+export { thermalExpansionProvenance, thermalExpansionTable } from './thermal-expansion.ts';
 export {
   type YearFromExtremesInput,
   type YearFromMonthsInput,

@@ -52,3 +52,14 @@ export interface OutdoorMoistureRow extends TableRow {
   readonly novemberPct: number;
   readonly decemberPct: number;
 }
+
+/** Thermal expansion of a metal, or of wood in one direction; for a single figure low and high are the same. */
+export interface ThermalExpansionRow extends TableRow {
+  readonly material: string;
+  /** `every` for metals; for wood along the grain, across it, or across it radially or tangentially. */
+  readonly direction: 'every' | 'along' | 'across' | 'radial' | 'tangential';
+  /** Lower end of the range printed, µm per metre and kelvin (10⁻⁶/K). */
+  readonly lowUmPerMK: number;
+  /** Upper end of the range printed, µm per metre and kelvin (10⁻⁶/K). */
+  readonly highUmPerMK: number;
+}
