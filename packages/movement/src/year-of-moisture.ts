@@ -69,12 +69,12 @@ const moistureIn = (caller: string, path: string, air: EquilibriumMoistureInput)
  * @example
  * ```ts
  * import { yearFromMonths } from '@scantling/movement';
- * const humidities = [32, 33, 36, 42, 50, 57, 60, 61, 55, 48, 40, 34];
+ * const humidities = [35, 36, 38, 40, 43, 46, 50, 50, 47, 43, 39, 36];
  * const year = yearFromMonths({ months: humidities.map((relativeHumidityPct) => ({ temperatureC: 20, relativeHumidityPct })) });
  * year.driestMonthIndex // => 0
- * year.wettestMonthIndex // => 7
- * year.driestMoisturePct // => 6.47
- * year.wettestMoisturePct // => 11.18
+ * year.wettestMonthIndex // => 6
+ * year.driestMoisturePct // => 6.96
+ * year.wettestMoisturePct // => 9.271
  * yearFromMonths({ months: [{ temperatureC: 20, relativeHumidityPct: 101 }] }) // throws yearFromMonths requires months to hold 12 readings, got 1
  * ```
  */

@@ -85,7 +85,13 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
   },
   valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
   sources: [
-    { source: woodHandbook2010, at: 'Eq. 13-2, ch. 13, for 6 to 14 %', confirmed: 'text' },
+    {
+      source: woodHandbook2010,
+      at: 'ch. 13, the equation that goes with Table 13-5, for 6 to 14 %, as an extension service reprints it',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
+    { source: woodHandbook2010, at: 'its number: Eq. 13-2', confirmed: 'text' },
     { source: woodHandbook2010, at: 'its page: 13-17', confirmed: 'memory' },
   ],
   examples: [
