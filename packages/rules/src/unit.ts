@@ -37,6 +37,8 @@ const symbolBySuffix = {
   Lbf: 'lbf',
   LbPerFt3: 'lb/ft³',
   Deg: '°',
+  MPerMin: 'm/min',
+  Rpm: 'r/min',
   Ms: 'ms',
   Hours: 'h',
   Days: 'd',

@@ -6,5 +6,5 @@ export const euclidElements: Source = {
   author: 'Euclid, translated by T. L. Heath',
   year: 1908,
   url: 'http://www.visual-euclid.org/elements/BK.VI/p6-09.html',
-  note: 'Book VI, Proposition 9 was seen as a reprint on the web.',
+  note: 'Book I, Proposition 47, Book VI, Proposition 9 and Book XII, Proposition 2 were seen as reprints on the web.',
 };
