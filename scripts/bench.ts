@@ -10,6 +10,8 @@ import { measure } from 'mitata';
 export interface Comparison {
   readonly name: string;
   readonly ours: () => readonly unknown[];
+  /** Longest that one job of ours may take, ns. */
+  readonly atMostNs?: number;
   readonly peers: readonly {
     readonly name: string;
     readonly run: () => readonly unknown[];
@@ -55,15 +57,17 @@ async function timesNs(runs: readonly (() => unknown)[]): Promise<number[]> {
 const row = (name: string, ns: number, rest = '') =>
   console.log(`  ${name.padEnd(16)}${ns.toFixed(0).padStart(8)} ns${rest}`);
 
-/** Times one comparison; returns how many of its stated ratios are missed. */
+/** Times one comparison; returns how many of its stated ratios and limits are missed. */
 async function compare(comparison: Comparison): Promise<number> {
   requireSameAnswers(comparison);
-  const { name, ours, peers } = comparison;
+  const { name, ours, peers, atMostNs = Number.POSITIVE_INFINITY } = comparison;
   const jobs = ours().length;
   const [oursNs = 0, ...peersNs] = await timesNs([ours, ...peers.map(({ run }) => run)]);
   console.log(`\n${name}`);
-  row('ours', oursNs / jobs);
-  return peers.filter((peer, i) => {
+  const tooSlow = oursNs / jobs > atMostNs;
+  const limit = Number.isFinite(atMostNs) ? `   at most ${atMostNs} ns: ${tooSlow ? 'MISSED' : 'met'}` : '';
+  row('ours', oursNs / jobs, limit);
+  const slower = peers.filter((peer, i) => {
     const peerNs = peersNs[i] as number;
     const ratio = peerNs / oursNs;
     const { atLeast, orAtMostNs = 0 } = peer;
@@ -71,7 +75,8 @@ async function compare(comparison: Comparison): Promise<number> {
     const asked = `at least ${atLeast} ×${orAtMostNs > 0 ? ` or ours within ${orAtMostNs} ns` : ''}`;
     row(peer.name, peerNs / jobs, `   ${ratio.toFixed(1)} × ours, ${asked}: ${met ? 'met' : 'MISSED'}`);
     return !met;
-  }).length;
+  });
+  return slower.length + Number(tooSlow);
 }
 
 const files = globSync('packages/*/bench/*.bench.ts').sort();
@@ -82,8 +87,8 @@ for (const file of files) {
   console.log(`${compared > 0 ? '\n' : ''}${file}, Node ${process.version}, each figure for one job`);
   for (const comparison of comparisons) {
     missed += await compare(comparison);
-    compared += comparison.peers.length;
+    compared += comparison.peers.length + Number(comparison.atMostNs !== undefined);
   }
 }
-console.log(`\n${compared} ratios, ${missed} missed`);
+console.log(`\n${compared} ratios and limits, ${missed} missed`);
 if (compared === 0 || missed > 0) process.exitCode = 1;
