@@ -62,6 +62,12 @@ export {
   equilibriumMoistureRule,
 } from './rules/equilibrium-moisture.ts';
 export {
+  type HumidityAfterHeating,
+  type HumidityAfterHeatingInput,
+  humidityAfterHeating,
+  humidityAfterHeatingRule,
+} from './rules/humidity-after-heating.ts';
+export {
   type HumidityForMoisture,
   type HumidityForMoistureInput,
   humidityForMoisture,

@@ -13,6 +13,7 @@ export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts'
 export { coatingConversionChart } from './sources/coating-conversion-chart.ts';
 export { coatingCoverageSheet } from './sources/coating-coverage-sheet.ts';
 export { concreteMathematics1994 } from './sources/concrete-mathematics-1994.ts';
+export { conservationHeatingPage } from './sources/conservation-heating-page.ts';
 export { conservationMoistureFunction } from './sources/conservation-moisture-function.ts';
 export { cuppingModel2016 } from './sources/cupping-model-2016.ts';
 export { drillPointExercise } from './sources/drill-point-exercise.ts';
@@ -35,6 +36,9 @@ export { growthRingDirection1945 } from './sources/growth-ring-direction-1945.ts
 export { guideBushThread2004 } from './sources/guide-bush-thread-2004.ts';
 export { guideBushingAnswer } from './sources/guide-bushing-answer.ts';
 export { guideBushingThread } from './sources/guide-bushing-thread.ts';
+export { humidificationPage } from './sources/humidification-page.ts';
+export { humidityFormulasPage } from './sources/humidity-formulas-page.ts';
+export { indoorHumidityPage } from './sources/indoor-humidity-page.ts';
 export { jcgm100 } from './sources/jcgm-100.ts';
 export { laminatedTimbers1971 } from './sources/laminated-timbers-1971.ts';
 export { lumberWeightAnswer2000 } from './sources/lumber-weight-answer-2000.ts';
@@ -57,6 +61,7 @@ export { parallelogramLawNote } from './sources/parallelogram-law-note.ts';
 export { physicsClassExpansion } from './sources/physics-class-expansion.ts';
 export { pilotHoleArticle } from './sources/pilot-hole-article.ts';
 export { reebMilotaOvenDry } from './sources/reeb-milota-oven-dry.ts';
+export { saturatedVapourPage } from './sources/saturated-vapour-page.ts';
 export { simpson1998 } from './sources/simpson-1998.ts';
 export { smallKilnManual } from './sources/small-kiln-manual.ts';
 export { specificGravityReport1993 } from './sources/specific-gravity-report-1993.ts';
