@@ -55,6 +55,9 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/species', imports: ['shrinkageTable'], maxGzipBytes: 3000 },
   { package: '@scantling/species', imports: ['metricStrength'], maxGzipBytes: 1350, citesSources: true },
   { package: '@scantling/movement', imports: ['equilibriumMoisture', 'widthChange'], maxGzipBytes: 650 },
+  { package: '@scantling/movement', imports: ['yearFromMonths', 'seasonalMovement'], maxGzipBytes: 1150 },
+  { package: '@scantling/movement', imports: ['findHeatedYear'], maxGzipBytes: 1850, citesSources: true },
+  { package: '@scantling/movement', imports: ['findUnheatedYear'], maxGzipBytes: 4650, citesSources: true },
   { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 2200 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
   {
