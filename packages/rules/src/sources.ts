@@ -6,7 +6,9 @@
 
 export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
 export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
+export { aspenDiffusion } from './sources/aspen-diffusion.ts';
 export { basicDensity2018 } from './sources/basic-density-2018.ts';
+export { beechAndSpruceDiffusion2011 } from './sources/beech-and-spruce-diffusion-2011.ts';
 export { clonalShrinkage2009 } from './sources/clonal-shrinkage-2009.ts';
 export { clonalTeak2023 } from './sources/clonal-teak-2023.ts';
 export { coatingConsumptionSheet } from './sources/coating-consumption-sheet.ts';
@@ -65,11 +67,13 @@ export { saturatedVapourPage } from './sources/saturated-vapour-page.ts';
 export { simpson1998 } from './sources/simpson-1998.ts';
 export { smallKilnManual } from './sources/small-kiln-manual.ts';
 export { specificGravityReport1993 } from './sources/specific-gravity-report-1993.ts';
+export { spruceDiffusivity } from './sources/spruce-diffusivity.ts';
 export { tearOutMessage } from './sources/tear-out-message.ts';
 export { thermalExpansionArticle } from './sources/thermal-expansion-article.ts';
 export { thinnedSolidsNote } from './sources/thinned-solids-note.ts';
 export { timberCourseProblem } from './sources/timber-course-problem.ts';
 export { toleranceAccumulation2008 } from './sources/tolerance-accumulation-2008.ts';
+export { transportProcesses1984 } from './sources/transport-processes-1984.ts';
 export { ukuleleMoistureThread2010 } from './sources/ukulele-moisture-thread-2010.ts';
 export { wetFilmAnswer2003 } from './sources/wet-film-answer-2003.ts';
 export { wetFilmFormulae } from './sources/wet-film-formulae.ts';
