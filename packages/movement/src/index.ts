@@ -100,6 +100,12 @@ export {
   thermalChangeRule,
 } from './rules/thermal-change.ts';
 export {
+  type TransverseDiffusion,
+  type TransverseDiffusionInput,
+  transverseDiffusion,
+  transverseDiffusionRule,
+} from './rules/transverse-diffusion.ts';
+export {
   type WidthChange,
   type WidthChangeInput,
   widthChange,

@@ -2,7 +2,8 @@ import type { Source } from '../citation.ts';
 
 export const aspenDiffusion: Source = {
   id: 'aspen-diffusion',
-  title: 'Measuring Dependence of Diffusion Coefficient of Wood on Moisture Concentration by Adsorption Experiments',
+  title:
+    'Measuring Dependence of Diffusion Coefficient of Wood on Moisture Concentration by Adsorption Experiments',
   author: 'W. T. Simpson',
   year: 1974,
   identifier: 'Wood and Fiber',
