@@ -20,6 +20,14 @@ export {
   woodHandbook2010Table132Provenance as installationMoistureProvenance,
 } from './data/wood-handbook-2010--table-13-2.generated.ts';
 export { type FoundYear, findHeatedYear, findUnheatedYear } from './find-year.ts';
+export {
+  fitStrip,
+  type StripDirection,
+  type StripEnd,
+  type StripFit,
+  type StripInWood,
+  type StripVerdict,
+} from './fit-strip.ts';
 export { type LongitudinalShrinkage, longitudinalShrinkage } from './longitudinal-shrinkage.ts';
 export {
   type MoistureOnDay,
@@ -28,6 +36,14 @@ export {
   type MoistureRange,
   moistureOverTime,
 } from './moisture-over-time.ts';
+export {
+  type BoardChange,
+  type PanelBoard,
+  type PanelChange,
+  type PanelChangeInput,
+  type PanelJoint,
+  panelChange,
+} from './panel-change.ts';
 export type {
   EquilibriumMoistureRow,
   InstallationMoistureRow,

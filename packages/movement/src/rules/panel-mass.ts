@@ -2,9 +2,10 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { lumberWeightAnswer2000, woodHandbook2010 } from '@scantling/rules/sources';
 import { woodDensity } from './wood-density.ts';
 
+const side = { min: 0, max: 20_000 };
 const limits = {
-  lengthMm: { min: 0, max: 20_000 },
-  widthMm: { min: 0, max: 10_000 },
+  lengthMm: side,
+  widthMm: side,
   thicknessMm: { min: 0, max: 1000 },
   specificGravityRatio: { min: 0.05, max: 1.5 },
   moisturePct: { min: 0, max: 300 },
@@ -13,7 +14,7 @@ const limits = {
 export interface PanelMassInput {
   /** Length, mm, 0 to 20 000. */
   readonly lengthMm: number;
-  /** Width at this moisture content, mm, 0 to 10 000. */
+  /** Width at this moisture content, mm, 0 to 20 000. */
   readonly widthMm: number;
   /** Thickness at this moisture content, mm, 0 to 1000. */
   readonly thicknessMm: number;
@@ -39,22 +40,14 @@ export interface PanelMass {
  * import { panelMass } from '@scantling/movement';
  * // A sugar maple top of 1500 × 600 × 45 mm at 8 %: 0.0405 m³ × 680.4 kg/m³
  * panelMass({ lengthMm: 1500, widthMm: 600, thicknessMm: 45, specificGravityRatio: 0.63, moisturePct: 8 }).massKg // => 27.56
- * panelMass({ lengthMm: 1500, widthMm: -1, thicknessMm: 45, specificGravityRatio: 0.63, moisturePct: 8 }) // throws panelMass requires widthMm between 0 and 10000, got -1
+ * panelMass({ lengthMm: 1500, widthMm: -1, thicknessMm: 45, specificGravityRatio: 0.63, moisturePct: 8 }) // throws panelMass requires widthMm between 0 and 20000, got -1
  * ```
  */
 export function panelMass(input: PanelMassInput): PanelMass {
   requireInputs('panelMass', input, limits);
-  const { lengthMm, widthMm, thicknessMm } = input;
-  const volumeM3 = lengthMm * widthMm * thicknessMm * 1e-9;
-  return { massKg: plusZero(volumeM3 * woodDensity(input).densityKgPerM3) };
-}
-
-/** The mass of the wood when dry, and that of its water, each by itself. */
-function byDryMassAndWater(input: PanelMassInput): number {
   const { lengthMm, widthMm, thicknessMm, specificGravityRatio, moisturePct } = input;
-  const litres = (lengthMm / 100) * (widthMm / 100) * (thicknessMm / 100);
-  const dryKg = litres * specificGravityRatio;
-  return dryKg + dryKg * (moisturePct / 100);
+  const litres = lengthMm * widthMm * thicknessMm * 1e-6;
+  return { massKg: plusZero(litres * specificGravityRatio * (1 + moisturePct / 100)) };
 }
 
 /** A thousand board feet are scaled as 12 ft by 1000 in by 1 in; a strip of them, 12 in wide, is 12 board feet. */
@@ -165,9 +158,13 @@ export const panelMassRule = /* @__PURE__ */ defineRule(() => ({
   ],
   peers: [
     {
-      name: 'the mass of the dry wood in kilograms to the litre, and that of its water',
+      name: 'the density of the wood times the volume in cubic metres',
       of: 'massKg',
-      compute: byDryMassAndWater,
+      compute: (input) =>
+        woodDensity(input).densityKgPerM3 *
+        (input.lengthMm / 1000) *
+        (input.widthMm / 1000) *
+        (input.thicknessMm / 1000),
       relative: 1e-12,
     },
   ],

@@ -37,7 +37,7 @@ export interface SpecificGravityAtMoisture {
  * // Sugar maple, 0.56 green: at 8 % it takes up 11 % less room
  * const { specificGravityRatio } = specificGravityAtMoisture({ basicSpecificGravityRatio: 0.56, moisturePct: 8 });
  * specificGravityRatio // => 0.628
- * woodDensity({ specificGravityRatio, moisturePct: 8 }).densityKgPerM3 // => 679
+ * woodDensity({ specificGravityRatio, moisturePct: 8 }).densityKgPerM3 // => 678.7
  * specificGravityAtMoisture({ basicSpecificGravityRatio: 56, moisturePct: 8 }) // throws specificGravityAtMoisture requires basicSpecificGravityRatio between 0.05 and 1.2, got 56
  * ```
  */
