@@ -38,6 +38,7 @@ const symbolBySuffix = {
   LbPerFt3: 'lb/ft³',
   Deg: '°',
   MPerMin: 'm/min',
+  MmPerMin: 'mm/min',
   Rpm: 'r/min',
   Ms: 'ms',
   Hours: 'h',

@@ -1,0 +1,10 @@
+/**
+ * What leaves for the shop: a table of the holes, a drawing at full size, and a drilling program. The drawing as DXF
+ * is in `export/dxf`.
+ *
+ * @module export
+ */
+export type { BoredHole, BoredPanel, OutlinedKeepOut } from './export/bored-panel.ts';
+export { type DrillingInput, drillingProgram } from './export/drilling-program.ts';
+export { holeDrawing } from './export/hole-drawing.ts';
+export { type HoleTableInput, holeTable } from './export/hole-table.ts';

@@ -1,0 +1,128 @@
+import { type Limits, requireInputs, requireThat } from '@scantling/rules';
+import type { Point } from '../geometry.ts';
+
+/** A round hole, as `layoutHoles` gives it, with its diameter. */
+export interface BoredHole extends Point {
+  /** Diameter, mm, 0.1 to 1000. */
+  readonly diameterMm: number;
+  /** Counted from 0 at the front, up to a million. */
+  readonly row?: number;
+  /** Counted from 0 at the left, up to a million. */
+  readonly column?: number;
+  /** From its rim to whatever is nearest, mm, −20 000 to 20 000. */
+  readonly clearanceMm?: number;
+  /** What is nearest. */
+  readonly nearest?: string;
+}
+
+/** Something that holes miss, by the corners of its outline. */
+export interface OutlinedKeepOut {
+  /** Its name. */
+  readonly id: string;
+  /** Its corners in order, 3 to 1000; the last joins the first. */
+  readonly outline: readonly Point[];
+}
+
+/** A panel with its holes, seen from above: x along the grain, y across it, from the front-left corner. */
+export interface BoredPanel {
+  /** What the drawing calls it. */
+  readonly title?: string;
+  readonly panel: {
+    /** Along the grain, mm, 1 to 20 000. */
+    readonly lengthMm: number;
+    /** Across the grain, mm, 1 to 20 000. */
+    readonly widthMm: number;
+  };
+  /** At most 20 000, each with its centre on the panel. */
+  readonly holes: readonly BoredHole[];
+  /** At most 1000. */
+  readonly keepOuts?: readonly OutlinedKeepOut[];
+}
+
+const side: Limits = { min: 1, max: 20_000 };
+export const place: Limits = { min: -20_000, max: 20_000 };
+const counted: Limits = { min: 0, max: 1_000_000, integer: true };
+
+const MOST_HOLES = 20_000;
+const MOST_KEEP_OUTS = 1000;
+
+function requireFields(caller: string, path: string, given: unknown, limits: Record<string, Limits>): void {
+  for (const [name, limit] of Object.entries(limits)) {
+    const value = (given as Record<string, number> | null | undefined)?.[name] as number;
+    requireInputs(caller, { [`${path}.${name}`]: value }, { [`${path}.${name}`]: limit });
+  }
+}
+
+export function requireText(caller: string, path: string, given: unknown): void {
+  requireThat(caller, typeof given === 'string', `${path} to be a text, got ${typeof given}`);
+}
+
+export function requireItems(
+  caller: string,
+  path: string,
+  given: unknown,
+  fewest: number,
+  most: number,
+): void {
+  requireThat(caller, Array.isArray(given), `${path} to be a list, got ${typeof given}`);
+  const { length } = given as unknown[];
+  requireThat(
+    caller,
+    length >= fewest && length <= most,
+    `${path} to have ${fewest} to ${most} items, got ${length}`,
+  );
+}
+
+/** Throws unless every hole has its place within the limits, a diameter, and nothing but numbers and texts besides. */
+export function requireHoles(
+  caller: string,
+  holes: readonly BoredHole[],
+  centre: { readonly xMm: Limits; readonly yMm: Limits },
+  fewest = 0,
+): void {
+  requireItems(caller, 'holes', holes, fewest, MOST_HOLES);
+  for (const [i, hole] of holes.entries()) {
+    const path = `holes[${i}]`;
+    requireFields(caller, path, hole, { ...centre, diameterMm: { min: 0.1, max: 1000 } });
+    if (hole.row !== undefined) requireFields(caller, path, hole, { row: counted });
+    if (hole.column !== undefined) requireFields(caller, path, hole, { column: counted });
+    if (hole.clearanceMm !== undefined) requireFields(caller, path, hole, { clearanceMm: place });
+    if (hole.nearest !== undefined) requireText(caller, `${path}.nearest`, hole.nearest);
+  }
+}
+
+/** Throws unless a panel and its holes can be drawn. */
+export function requireBoredPanel(caller: string, input: BoredPanel, fewestHoles = 0): void {
+  const { title, panel, holes, keepOuts } = input ?? {};
+  if (title !== undefined) requireText(caller, 'title', title);
+  requireFields(caller, 'panel', panel, { lengthMm: side, widthMm: side });
+  const centre = { xMm: { min: 0, max: panel.lengthMm }, yMm: { min: 0, max: panel.widthMm } };
+  requireHoles(caller, holes, centre, fewestHoles);
+  if (keepOuts === undefined) return;
+  requireItems(caller, 'keepOuts', keepOuts, 0, MOST_KEEP_OUTS);
+  for (const [i, keepOut] of keepOuts.entries()) {
+    const path = `keepOuts[${i}]`;
+    requireText(caller, `${path}.id`, keepOut?.id);
+    requireItems(caller, `${path}.outline`, keepOut.outline, 3, 1000);
+    for (const [j, corner] of keepOut.outline.entries())
+      requireFields(caller, `${path}.outline[${j}]`, corner, { xMm: place, yMm: place });
+  }
+}
+
+/** The least upright rectangle that holds the panel, every hole and every keep-out. */
+export function extentOf({ panel, holes, keepOuts = [] }: BoredPanel): {
+  readonly low: Point;
+  readonly high: Point;
+} {
+  const low = { xMm: 0, yMm: 0 };
+  const high = { xMm: panel.lengthMm, yMm: panel.widthMm };
+  const take = ({ xMm, yMm }: Point, radiusMm: number) => {
+    low.xMm = Math.min(low.xMm, xMm - radiusMm);
+    low.yMm = Math.min(low.yMm, yMm - radiusMm);
+    high.xMm = Math.max(high.xMm, xMm + radiusMm);
+    high.yMm = Math.max(high.yMm, yMm + radiusMm);
+  };
+  for (const hole of holes) take(hole, hole.diameterMm / 2);
+  for (const { outline } of keepOuts) for (const corner of outline) take(corner, 0);
+  return { low, high };
+}
