@@ -3,6 +3,11 @@
  *
  * @module grids
  */
+
+export {
+  iso2862LimitDeviations as limitDeviationsTable,
+  iso2862LimitDeviationsProvenance as limitDeviationsProvenance,
+} from './data/iso-286-2--limit-deviations.generated.ts';
 export type { Movement, Point, Rectangle } from './geometry.ts';
 export {
   type Conflict,
@@ -14,7 +19,14 @@ export {
   type KeepOut,
   layoutHoles,
 } from './layout-holes.ts';
+export type { HoleClass, LimitDeviationsRow, ShaftClass } from './rows.ts';
 export { type CentredRow, type CentredRowInput, centredRow, centredRowRule } from './rules/centred-row.ts';
+export {
+  type ClearanceOfFit,
+  type ClearanceOfFitInput,
+  clearanceOfFit,
+  clearanceOfFitRule,
+} from './rules/clearance-of-fit.ts';
 export {
   type ClearanceOverSeasons,
   type ClearanceOverSeasonsInput,
@@ -29,8 +41,28 @@ export {
 } from './rules/clearance-to-rectangle.ts';
 export { type HoleCount, type HoleCountInput, holeCount, holeCountRule } from './rules/hole-count.ts';
 export {
+  type LimitsOfSize,
+  type LimitsOfSizeInput,
+  limitsOfSize,
+  limitsOfSizeRule,
+} from './rules/limits-of-size.ts';
+export {
   type PitchPosition,
   type PitchPositionInput,
   pitchPosition,
   pitchPositionRule,
 } from './rules/pitch-position.ts';
+export {
+  type StandardTolerance,
+  type StandardToleranceInput,
+  standardTolerance,
+  standardToleranceRule,
+} from './rules/standard-tolerance.ts';
+export {
+  type DiameterLimits,
+  type KindOfFit,
+  kindOfFit,
+  type StandardFit,
+  type StandardFitInput,
+  standardFit,
+} from './standard-fit.ts';

@@ -41,6 +41,9 @@ export { guideBushingThread } from './sources/guide-bushing-thread.ts';
 export { humidificationPage } from './sources/humidification-page.ts';
 export { humidityFormulasPage } from './sources/humidity-formulas-page.ts';
 export { indoorHumidityPage } from './sources/indoor-humidity-page.ts';
+export { instructorTrainingDrawing } from './sources/instructor-training-drawing.ts';
+export { iso2861 } from './sources/iso-286-1.ts';
+export { iso2862 } from './sources/iso-286-2.ts';
 export { jcgm100 } from './sources/jcgm-100.ts';
 export { laminatedTimbers1971 } from './sources/laminated-timbers-1971.ts';
 export { lumberWeightAnswer2000 } from './sources/lumber-weight-answer-2000.ts';
@@ -73,6 +76,8 @@ export { thermalExpansionArticle } from './sources/thermal-expansion-article.ts'
 export { thinnedSolidsNote } from './sources/thinned-solids-note.ts';
 export { timberCourseProblem } from './sources/timber-course-problem.ts';
 export { toleranceAccumulation2008 } from './sources/tolerance-accumulation-2008.ts';
+export { toleranceGradeFormulas } from './sources/tolerance-grade-formulas.ts';
+export { toleranceGradeTable2007 } from './sources/tolerance-grade-table-2007.ts';
 export { transportProcesses1984 } from './sources/transport-processes-1984.ts';
 export { ukuleleMoistureThread2010 } from './sources/ukulele-moisture-thread-2010.ts';
 export { wetFilmAnswer2003 } from './sources/wet-film-answer-2003.ts';
