@@ -19,7 +19,16 @@ export {
   woodHandbook2010Table132 as installationMoistureTable,
   woodHandbook2010Table132Provenance as installationMoistureProvenance,
 } from './data/wood-handbook-2010--table-13-2.generated.ts';
+export {
+  woodHandbook2010Table163 as moistureExcludingTable,
+  woodHandbook2010Table163Provenance as moistureExcludingProvenance,
+} from './data/wood-handbook-2010--table-16-3.generated.ts';
 export { type FoundYear, findHeatedYear, findUnheatedYear } from './find-year.ts';
+export {
+  type FinishResistance,
+  type FinishResistanceInput,
+  finishResistance,
+} from './finish-resistance.ts';
 export {
   fitStrip,
   type StripDirection,
@@ -47,6 +56,7 @@ export {
 export type {
   EquilibriumMoistureRow,
   InstallationMoistureRow,
+  MoistureExcludingRow,
   OutdoorMoistureRow,
   ServiceMoistureRow,
   ThermalExpansionRow,

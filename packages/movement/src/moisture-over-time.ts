@@ -20,7 +20,7 @@ const resolution = { layerCount: 40, stepDays: 1 / STEPS_PER_DAY };
 export interface MoistureOverTimeInput {
   /** Thickness of the panel, mm, 1 to 1000. */
   readonly thicknessMm: number;
-  /** Diffusion coefficient across the grain, mm² a day, 0.01 to 1000; 10⁻¹⁰ m²/s are 8.64 mm² a day. */
+  /** Diffusion coefficient across the grain, mm² a day, 0.01 to 1000; 10⁻¹⁰ m²/s is 8.64 mm² a day. */
   readonly diffusionMm2PerDay: number;
   /** What the finish of the top holds back, days to the millimetre, from 0 (bare) to 10⁶ (as good as sealed). */
   readonly topResistanceDaysPerMm: number;
@@ -91,8 +91,8 @@ function rangeOf(days: readonly MoistureOnDay[]): MoistureRange {
  * climate: long before it gets to one, the season turns.
  *
  * Mean, faces and core stay within the range of start and climate, whatever the coefficients. How soon they get
- * anywhere is only as well known as the coefficients are, often to a factor of three either way: run it with both
- * ends. Left out are the edges: end grain is more than ten times as quick, so seal it or reckon with the climate's
+ * anywhere is only as well known as the coefficients are: `transverseDiffusion` gives one of them within a factor of
+ * three, `finishResistance` the other within two; run it with both ends. Left out are the edges: end grain is more than ten times as quick, so seal it or reckon with the climate's
  * full range near it.
  *
  * The width over the year is one call more: hand `lastYear` or `run` to `seasonalMovement`, or any two of the means to

@@ -63,3 +63,15 @@ export interface ThermalExpansionRow extends TableRow {
   /** Upper end of the range printed, µm per metre and kelvin (10⁻⁶/K). */
   readonly highUmPerMK: number;
 }
+
+/** What a finish keeps out, from the laboratory's test: by how much finished pine took up less water than bare pine. */
+export interface MoistureExcludingRow extends TableRow {
+  readonly finish: string;
+  readonly coats: number;
+  /** After 1 day in damp air, %. */
+  readonly after1DayPct: number;
+  /** After 7 days, %. */
+  readonly after7DaysPct: number;
+  /** After 14 days, %. */
+  readonly after14DaysPct: number;
+}
