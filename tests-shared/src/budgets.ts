@@ -69,6 +69,8 @@ export const budgets: readonly Budget[] = [
   },
   { package: '@scantling/species', imports: ['findShrinkage'], maxGzipBytes: 4700, citesSources: true },
   { package: '@scantling/species', imports: ['shrinkageTable'], maxGzipBytes: 3000 },
+  { package: '@scantling/species', imports: ['sugarMaple'], maxGzipBytes: 1900, citesSources: true },
+  { package: '@scantling/species', imports: ['findSpecies'], maxGzipBytes: 14_000, citesSources: true },
   { package: '@scantling/species', imports: ['metricStrength'], maxGzipBytes: 1350, citesSources: true },
   { package: '@scantling/movement', imports: ['equilibriumMoisture', 'widthChange'], maxGzipBytes: 650 },
   { package: '@scantling/movement', imports: ['yearFromMonths', 'seasonalMovement'], maxGzipBytes: 1150 },

@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { packageProblems } from '../src/tables/describe-tables.ts';
-import { exportName, generatedPath, staleFiles, writeBuilt } from '../src/tables/generate.ts';
+import { exportName } from '../src/tables/emit.ts';
+import { generatedPath, staleFiles, writeBuilt } from '../src/tables/generate.ts';
 import { moduleProblems, tableChecks } from '../src/tables/problems.ts';
 import { readTable, tableIds } from '../src/tables/table.ts';
 

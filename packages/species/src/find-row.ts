@@ -1,6 +1,8 @@
 import type { Citation, TableProvenance } from '@scantling/rules';
+import { citationOf } from './citation.ts';
+import { tradeNames } from './data/trade-names.generated.ts';
+import { fitting, wordsAsked, wordsOf } from './names.ts';
 import type { SpeciesRow } from './rows.ts';
-import { tradeNames } from './trade-names.ts';
 
 /** A row of a table, with where it stands. */
 export type Found<Row extends SpeciesRow> = Row & {
@@ -14,67 +16,46 @@ export interface SpeciesTable<Row extends SpeciesRow> {
   readonly provenance: TableProvenance;
 }
 
-type Words = ReadonlySet<string>;
-
-/** The words of a name without order, case, accents and punctuation. */
-function wordsOf(name: string): Words {
-  const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  return new Set(plain.replaceAll('redcedar', 'red cedar').match(/[a-z]+/g));
-}
-
-const within = (asked: Words, words: Words) => [...asked].every((word) => words.has(word));
-const same = (asked: Words, words: Words) => asked.size === words.size && within(asked, words);
-
-/** A printed name: a common name, and for an imported wood a botanical one in brackets. */
-function nameOf(species: string) {
-  const [common = '', botanical = ''] = species.split('(');
-  const [genus = ''] = wordsOf(botanical);
-  return { common: wordsOf(common), all: wordsOf(species), genus };
-}
-
-function fitsWhole(asked: Words, species: string): boolean {
-  const { common, all } = nameOf(species);
-  return same(asked, common) || same(asked, all);
-}
-
-function fitsInPart(asked: Words, species: string): boolean {
-  const { common, all, genus } = nameOf(species);
-  return within(asked, common) || (asked.has(genus) && within(asked, all));
-}
-
-/** What was asked for, each as a table may print it: several where the trade means several woods by it. */
-function meaningsOf(asked: Words): readonly Words[] {
-  const meant = Object.entries(tradeNames).find(([name]) => same(asked, wordsOf(name)));
-  return meant ? meant[1].map(wordsOf) : [asked];
-}
-
-function citationOf({ species, confirmed }: SpeciesRow, provenance: TableProvenance): Citation {
-  const { source, at, errata } = provenance;
-  const said = errata.filter(({ rows }) => rows.includes(species)).map(({ says }) => says);
-  return { source, at, confirmed, ...(said.length > 0 && { erratum: said.join(' ') }) };
-}
-
-/** The one row that a name means: by its whole name, else by a part of it that no other row has. */
+/** The one row that a name means: by its whole name, else by a part of it that no other row has, else by a trade name. */
 export function findRow<Row extends SpeciesRow>(
   caller: string,
   name: string,
   tables: readonly SpeciesTable<Row>[],
 ): Found<Row> | null {
-  if (typeof name !== 'string')
-    throw new RangeError(`${caller} requires name to be text, got ${typeof name}`);
-  const asked = wordsOf(name);
-  if (asked.size === 0) return null;
+  const asked = wordsAsked(caller, 'name', name);
   const entries = tables.flatMap(({ rows, provenance }) => rows.map((row) => ({ row, provenance })));
-  const meanings = meaningsOf(asked);
-  const fittingBy = (fits: typeof fitsWhole) =>
-    entries.filter(({ row }) => meanings.some((words) => fits(words, row.species)));
-  const whole = fittingBy(fitsWhole);
-  const fitting = whole.length > 0 ? whole : fittingBy(fitsInPart);
-  const [first] = fitting;
+  const printed = fitting(asked, entries, ({ row }) => [row.species]);
+  const meant = fitting(asked, Object.entries(tradeNames), ([alias]) => [alias]).flatMap(
+    ([, names]) => names,
+  );
+  const found = printed.length > 0 ? printed : entries.filter(({ row }) => meant.includes(row.species));
+  const [first] = found;
   if (!first) return null;
-  if (fitting.length > 1) {
-    const candidates = fitting.map(({ row }) => row.species).join('; ');
+  if (found.length > 1) {
+    const candidates = found.map(({ row }) => row.species).join('; ');
     throw new RangeError(`${caller} requires name to mean one species, got "${name}": ${candidates}`);
   }
-  return { ...first.row, citation: citationOf(first.row, first.provenance) };
+  const { row, provenance } = first;
+  const errata = provenance.errata.filter(({ rows }) => rows.includes(row.species)).map(({ says }) => says);
+  return { ...row, citation: citationOf(provenance, row, errata.join(' ')) };
+}
+
+/**
+ * Names in a table that share a word with what was asked for: what to suggest where no name fits.
+ *
+ * @param name - The name that was asked for. Case, accents, punctuation, plural and the order of words do not matter.
+ * @param rows - Rows of a table.
+ * @returns Names as the table prints them, in its order.
+ * @example
+ * ```ts
+ * import { movementCoefficientTable, namesNear } from '@scantling/species';
+ * namesNear('apples and pears', movementCoefficientTable) // => ['Apple']
+ * namesNear('plywood', movementCoefficientTable) // => []
+ * ```
+ */
+export function namesNear(name: string, rows: readonly SpeciesRow[]): string[] {
+  const asked = wordsOf(name);
+  return rows
+    .map(({ species }) => species)
+    .filter((species) => [...wordsOf(species)].some((word) => asked.has(word)));
 }

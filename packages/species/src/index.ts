@@ -3,7 +3,9 @@
  *
  * @module species
  */
-export type { Found, SpeciesTable } from './find-row.ts';
+export * from './data/woods.generated.ts';
+export { type Found, namesNear, type SpeciesTable } from './find-row.ts';
+export { type FoundSpecies, findSpecies } from './find-species.ts';
 export {
   findMovementCoefficients,
   movementCoefficientProvenance,
@@ -38,3 +40,11 @@ export {
   ruptureStrength,
   tabulatedStrength,
 } from './strength.ts';
+export type {
+  PrintedFigure,
+  Wood,
+  WoodFigure,
+  WoodMovement,
+  WoodShrinkage,
+  WoodStrength,
+} from './wood.ts';

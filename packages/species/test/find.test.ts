@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tradeNames } from '../src/data/trade-names.generated.ts';
 import {
   findMovementCoefficients,
   findShrinkage,
   movementCoefficientProvenance,
   movementCoefficientTable,
+  namesNear,
   type SpeciesRow,
   shrinkageProvenance,
   shrinkageTable,
 } from '../src/index.ts';
-import { tradeNames } from '../src/trade-names.ts';
 
 interface Finder {
   readonly find: (name: string) => SpeciesRow | null;
@@ -123,19 +124,50 @@ test('the trade’s ways to write a name', () => {
   expect(findShrinkage('baldcypress')?.citation.source.year).toBe(1999);
 });
 
-test.each(Object.entries(tradeNames))('the trade’s name %s means %s', (name, woods) => {
+test.each(Object.entries(tradeNames))('the trade’s name %s means %s', (name, printed) => {
   // Common practice, no source.
   for (const { find, rows } of Object.values(finders)) {
     expect(rows.filter(({ species }) => sorted(species.split(/\W+/)) === sorted(name.split(' ')))).toEqual(
       [],
     );
-    const found = woods.map((wood) => find(wood)?.species ?? 'missing');
-    expect(found).not.toContain('missing');
+    const meant = rows.map(({ species }) => species).filter((species) => printed.includes(species));
+    expect(meant).not.toEqual([]);
     for (const written of [name, name.toUpperCase(), name.split(' ').reverse().join('-')]) {
-      if (woods.length === 1) expect(find(written)?.species).toBe(found[0]);
-      else expect(() => find(written)).toThrow(`got "${written}": ${found.join('; ')}`);
+      if (meant.length === 1) expect(find(written)?.species).toBe(meant[0]);
+      else expect(() => find(written)).toThrow(`got "${written}": ${meant.join('; ')}`);
     }
   }
+});
+
+test('the trade’s names are still the usual ones', () => {
+  // Common practice, no source.
+  const usual = {
+    'hard maple': 'Maple, sugar',
+    'rock maple': 'Maple, sugar',
+    'tulip poplar': 'Yellow-poplar',
+    'sweet gum': 'Sweetgum',
+    'bald cypress': 'Baldcypress',
+    'honey locust': 'Honeylocust',
+    'tan oak': 'Tanoak',
+  };
+  for (const [name, species] of Object.entries(usual)) {
+    expect(findShrinkage(name)?.species).toBe(species);
+    expect(findMovementCoefficients(name)?.species).toBe(species);
+  }
+  expect(() => findShrinkage('soft maple')).toThrow('Maple, red; Maple, silver');
+});
+
+test('names near to a name share a word with it', () => {
+  const printed = movementCoefficientTable.map(({ species }) => species);
+  expect(namesNear('Curly MAPLES', movementCoefficientTable)).toEqual(
+    printed.filter((species) => species.startsWith('Maple')),
+  );
+  expect(namesNear('plywood', movementCoefficientTable)).toEqual([]);
+  fc.assert(
+    fc.property(fc.constantFrom(...movementCoefficientTable), fc.string(), ({ species }, more) => {
+      expect(namesNear(`${more} ${species}`, movementCoefficientTable)).toContain(species);
+    }),
+  );
 });
 
 test('an answer names its table, its mark and what is wrong with it', () => {

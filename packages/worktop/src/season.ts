@@ -1,6 +1,6 @@
 import { equilibriumMoisture, widthChange } from '@scantling/movement';
 import { requireThat } from '@scantling/rules';
-import { findMovementCoefficients, movementCoefficientTable } from '@scantling/species';
+import { findMovementCoefficients, movementCoefficientTable, namesNear } from '@scantling/species';
 import type { Plan } from './plan.ts';
 import type { SeasonalMovement } from './result.ts';
 
@@ -12,17 +12,6 @@ export interface Swing {
 
 type Coefficients = NonNullable<ReturnType<typeof findMovementCoefficients>>;
 
-const words = (name: string): string[] => name.toLowerCase().match(/[a-z]+/g) ?? [];
-
-/** Woods of the table that share a word with what was asked for. */
-function near(name: string): string {
-  const asked = words(name);
-  const alike = movementCoefficientTable
-    .map(({ species }) => species)
-    .filter((species) => words(species).some((word) => asked.includes(word)));
-  return alike.length > 0 ? `; near it: ${alike.join('; ')}` : '';
-}
-
 function coefficients(species: string): Coefficients {
   const name = 'planWorktop requires top.species';
   let found: Coefficients | null;
@@ -33,7 +22,8 @@ function coefficients(species: string): Coefficients {
   }
   if (found) return found;
   const table = `the ${movementCoefficientTable.length} woods in the table of movement coefficients`;
-  throw new RangeError(`${name} to be one of ${table}, got "${species}"${near(species)}`);
+  const near = namesNear(species, movementCoefficientTable).join('; ');
+  throw new RangeError(`${name} to be one of ${table}, got "${species}"${near && `; near it: ${near}`}`);
 }
 
 /** Moisture content and width of the top at the year's extremes. */

@@ -1,17 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { type Column, cell, readTable, type Table, tableIds } from './table.ts';
-
-const camel = (kebab: string) => kebab.replace(/-+([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
-
-/** `wood-handbook-2010--table-4-3` holds `woodHandbook2010Table43`. */
-export const exportName = (id: string): string => camel(id);
-
-/** A cell as the generated rows hold it: numbers as numbers, an empty cell as `null`. */
-function literal({ kind }: Column, text: string): string {
-  if (text === '') return 'null';
-  return JSON.stringify(kind === 'number' ? Number(text) : text);
-}
+import { camel, exportName, literal } from './emit.ts';
+import { cell, readTable, type Table, tableIds } from './table.ts';
+import { joinedModules } from './woods.ts';
 
 function rowSource(table: Table, row: readonly string[]): string {
   const fields = Object.entries(table.meta.columns).flatMap(([heading, column]) =>
@@ -75,12 +66,20 @@ function filesOfTable(table: Table): BuiltFile[] {
 
 /** Every file that follows from a package's tables, and generated files whose table is gone. */
 function builtFiles(packageDir: string): BuiltFile[] {
-  const ids = tableIds(packageDir);
+  const tables = tableIds(packageDir).map((id) => readTable(packageDir, id));
+  const files = [
+    ...tables.flatMap(filesOfTable),
+    ...joinedModules(packageDir, tables).map(({ name, content }) => ({
+      path: generatedPath(packageDir, name),
+      content,
+    })),
+  ];
   const dir = generatedDir(packageDir);
   const orphans = (existsSync(dir) ? readdirSync(dir) : [])
-    .filter((file) => file.endsWith('.generated.ts') && !ids.includes(file.slice(0, -'.generated.ts'.length)))
-    .map((file) => ({ path: join(dir, file), content: null }));
-  return [...ids.flatMap((id) => filesOfTable(readTable(packageDir, id))), ...orphans];
+    .filter((file) => file.endsWith('.generated.ts'))
+    .map((file) => ({ path: join(dir, file), content: null }))
+    .filter(({ path }) => !files.some((file) => file.path === path));
+  return [...files, ...orphans];
 }
 
 const contentOf = (path: string) => (existsSync(path) ? readFileSync(path, 'utf8') : null);

@@ -2,7 +2,8 @@ import { unitOf } from '@scantling/rules';
 import * as sources from '@scantling/rules/sources';
 import type { Problems } from '../law-kit/problem.ts';
 import { tierFits } from '../tiers.ts';
-import { exportName, staleFiles } from './generate.ts';
+import { exportName } from './emit.ts';
+import { staleFiles } from './generate.ts';
 import { type Column, cell, rowKey, type Table } from './table.ts';
 
 const CONFIRMATIONS = ['text', 'memory', 'computed'];

@@ -1,0 +1,50 @@
+import { woods } from './data/woods.generated.ts';
+import { fitting, wordsAsked } from './names.ts';
+import type { Wood } from './wood.ts';
+
+/** What a name means. */
+export interface FoundSpecies {
+  /** The one wood that the name means; `null` where it means several or none. */
+  readonly species: Wood | null;
+  /** The woods that an ambiguous name may mean; empty where it means one or none. */
+  readonly candidates: readonly Wood[];
+}
+
+/** A wood's own name with the botanical one, its names in the tables, and those of the trade. */
+const namesOf = ({ commonName, botanicalName, printedAs, aliases }: Wood) => [
+  botanicalName ? `${commonName} (${botanicalName.name})` : commonName,
+  ...printedAs,
+  ...aliases,
+];
+
+/**
+ * Finds a wood, with everything that the tables print of it.
+ *
+ * @param text - Name of the wood: its common name, a name from a table, a name of the trade or the botanical name.
+ *   Case, accents, punctuation, plural and the order of words do not matter. A part of a name does where no other
+ *   wood has it; of a botanical name, a part that holds the genus.
+ * @returns `species`, the one wood that is meant, or `null`; `candidates`, the woods that an ambiguous name may mean.
+ *   Text that names no wood gives neither.
+ * @throws RangeError where `text` is not text.
+ * Source: each figure names its own. The trade's names are common practice, no source.
+ * @example
+ * ```ts
+ * import { findSpecies } from '@scantling/species';
+ * const { species } = findSpecies('Hard Maple');
+ * species.id // => 'sugar-maple'
+ * species.shrinkage.tangentialPct.value // => 9.9
+ * species.at12Pct.modulusOfElasticityMPa.citation.at // => 'Table 5-3a'
+ * findSpecies('Acer rubrum').species.commonName // => 'red maple'
+ * findSpecies('soft maple').species // => null
+ * findSpecies('soft maple').candidates.map(({ id }) => id) // => ['bigleaf-maple', 'red-maple', 'silver-maple']
+ * findSpecies('plywood') // => { species: null, candidates: [] }
+ * findSpecies(7) // throws findSpecies requires text to be text, got number
+ * ```
+ */
+export function findSpecies(text: string): FoundSpecies {
+  const found = fitting(wordsAsked('findSpecies', 'text', text), woods, namesOf);
+  const [first] = found;
+  return found.length === 1 && first
+    ? { species: first, candidates: [] }
+    : { species: null, candidates: found };
+}
