@@ -92,8 +92,8 @@ function rangeOf(days: readonly MoistureOnDay[]): MoistureRange {
  *
  * Mean, faces and core stay within the range of start and climate, whatever the coefficients. How soon they get
  * anywhere is only as well known as the coefficients are: `transverseDiffusion` gives one of them within a factor of
- * three, `finishResistance` the other within two; run it with both ends. Left out are the edges: end grain is more than ten times as quick, so seal it or reckon with the climate's
- * full range near it.
+ * three, `finishResistance` the other within two; run it with both ends. Left out are the edges: along the grain
+ * water moves ten to fifteen times as readily, so seal the end grain or reckon with the whole climate near it.
  *
  * The width over the year is one call more: hand `lastYear` or `run` to `seasonalMovement`, or any two of the means to
  * `widthChange`. `yearFromMonths` makes the climate from readings of the air.
