@@ -90,6 +90,11 @@ export const panelMassRule = /* @__PURE__ */ defineRule(() => ({
       confirmed: 'text',
       tier: 'reprint',
     },
+    {
+      source: woodHandbook2010,
+      at: 'ch. 4, Density and Specific Gravity: about 10 % of variation among boards of a species',
+      confirmed: 'text',
+    },
   ],
   examples: [
     {

@@ -95,6 +95,11 @@ export const specificGravityAtMoistureRule = /* @__PURE__ */ defineRule(() => ({
     },
     {
       source: woodHandbook2010,
+      at: 'Table 4-5, ch. 4: what basic specific gravity is, and that at a moisture content',
+      confirmed: 'text',
+    },
+    {
+      source: woodHandbook2010,
       at: 'Eq. 4-7 and 4-9, ch. 4: its form, from the shrinkage in volume and 30 % fibre saturation, as a library for chemical engineering cites them',
       confirmed: 'text',
       tier: 'reprint',

@@ -66,7 +66,11 @@ export const woodThermalExpansionRule = /* @__PURE__ */ defineRule(() => ({
   },
   valid: { ovendrySpecificGravityRatio: [0.1, 0.8] },
   sources: [
-    { source: woodHandbook2010, at: 'ch. 4, the equations for kelvin', confirmed: 'memory' },
+    {
+      source: woodHandbook2010,
+      at: 'ch. 4, Coefficient of Thermal Expansion, the equations for kelvin',
+      confirmed: 'memory',
+    },
     {
       source: moistWoodExpansion1973,
       at: 'abstract: coefficients of wood that holds moisture',
