@@ -31,7 +31,7 @@ test('specific gravity printed green gives the one printed at 12 %, for woods on
     expectWithin(gravityAt(basic, 12), printed, 0.022, `Wood Handbook, Tables 5-3a and 5-3b: ${species}`);
     return gravityAt(basic, 12) - printed;
   });
-    const mean = off.reduce((sum, one) => sum + one, 0) / off.length;
+  const mean = off.reduce((sum, one) => sum + one, 0) / off.length;
   expectWithin(mean, 0, 0.005, 'the same tables, on average');
   // Each printed figure is rounded to 0.01; these differ by more than that allows.
   const beyond = greenAndDry.filter(
