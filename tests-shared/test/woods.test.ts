@@ -65,9 +65,7 @@ describe('the woods of a package', () => {
     );
     expect(woods).toContain('const erratum1 = "Printed twice."');
     expect(woods).toContain('{ table: woodHandbook2010Table0, confirmed: "memory", tier: "memory" }');
-    expect(generated('trade-names')).toContain(
-      '"cabinet ash": ["Ash, white"],\n  "bat ash": ["Ash, white"],',
-    );
+    expect(generated('trade-names')).toContain('"Ash, white": ["cabinet ash","bat ash"],');
   });
 
   test('have their botanical name from the table where it prints one, else from the list', () => {

@@ -16,7 +16,7 @@ export interface SpeciesTable<Row extends SpeciesRow> {
   readonly provenance: TableProvenance;
 }
 
-/** The one row that a name means: by its whole name, else by a part of it that no other row has, else by a trade name. */
+/** The one row that a name means: by a whole name, in print or in the trade, else by a part that no other row has. */
 export function findRow<Row extends SpeciesRow>(
   caller: string,
   name: string,
@@ -24,11 +24,7 @@ export function findRow<Row extends SpeciesRow>(
 ): Found<Row> | null {
   const asked = wordsAsked(caller, 'name', name);
   const entries = tables.flatMap(({ rows, provenance }) => rows.map((row) => ({ row, provenance })));
-  const printed = fitting(asked, entries, ({ row }) => [row.species]);
-  const meant = fitting(asked, Object.entries(tradeNames), ([alias]) => [alias]).flatMap(
-    ([, names]) => names,
-  );
-  const found = printed.length > 0 ? printed : entries.filter(({ row }) => meant.includes(row.species));
+  const found = fitting(asked, entries, ({ row }) => [row.species, ...(tradeNames[row.species] ?? [])]);
   const [first] = found;
   if (!first) return null;
   if (found.length > 1) {

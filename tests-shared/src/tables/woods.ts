@@ -187,15 +187,15 @@ function woodsModule(woods: readonly WoodLine[], rows: readonly NamedRow[]): str
 }
 
 function tradeNamesModule(woods: readonly WoodLine[]): string {
-  const names = [...new Set(woods.flatMap(({ trade_names }) => trade_names))];
-  const printedAs = (name: string) =>
-    woods.filter(({ trade_names }) => trade_names.includes(name)).flatMap(({ printed_as }) => printed_as);
+  const named = woods.flatMap(({ trade_names, printed_as }) =>
+    trade_names.length > 0 ? printed_as.map((name) => ({ name, trade_names })) : [],
+  );
   return [
     WRITTEN,
     '',
-    '/** Names that only the trade uses, with the names under which the tables print these woods. */',
+    '/** Names that only the trade uses, by the name under which a table prints the wood. */',
     'export const tradeNames: Readonly<Record<string, readonly string[]>> = {',
-    ...names.map((name) => `  ${JSON.stringify(name)}: ${JSON.stringify(printedAs(name))},`),
+    ...named.map(({ name, trade_names }) => `  ${JSON.stringify(name)}: ${JSON.stringify(trade_names)},`),
     '};',
     '',
   ].join('\n');
