@@ -19,7 +19,15 @@ export {
   type KeepOut,
   layoutHoles,
 } from './layout-holes.ts';
+export { type CentreMark, type CentreMarks, type CentresToMark, markCentres } from './mark-centres.ts';
 export type { HoleClass, LimitDeviationsRow, ShaftClass } from './rows.ts';
+export {
+  type BitPointLength,
+  type BitPointLengthInput,
+  bitPointLength,
+  bitPointLengthRule,
+} from './rules/bit-point-length.ts';
+export { type BitShares, type BitSharesInput, bitShares, bitSharesRule } from './rules/bit-shares.ts';
 export { type CentredRow, type CentredRowInput, centredRow, centredRowRule } from './rules/centred-row.ts';
 export {
   type ClearanceOfFit,
@@ -39,7 +47,25 @@ export {
   clearanceToRectangle,
   clearanceToRectangleRule,
 } from './rules/clearance-to-rectangle.ts';
+export {
+  type DiagonalSensitivity,
+  type DiagonalSensitivityInput,
+  diagonalSensitivity,
+  diagonalSensitivityRule,
+} from './rules/diagonal-sensitivity.ts';
+export {
+  type DrillingDepth,
+  type DrillingDepthInput,
+  drillingDepth,
+  drillingDepthRule,
+} from './rules/drilling-depth.ts';
 export { type HoleCount, type HoleCountInput, holeCount, holeCountRule } from './rules/hole-count.ts';
+export {
+  type HoleMargins,
+  type HoleMarginsInput,
+  holeMargins,
+  holeMarginsRule,
+} from './rules/hole-margins.ts';
 export {
   type LimitsOfSize,
   type LimitsOfSizeInput,
@@ -47,17 +73,65 @@ export {
   limitsOfSizeRule,
 } from './rules/limits-of-size.ts';
 export {
+  type OffSquareShift,
+  type OffSquareShiftInput,
+  offSquareShift,
+  offSquareShiftRule,
+} from './rules/off-square-shift.ts';
+export {
+  type OutOfSquare,
+  type OutOfSquareInput,
+  outOfSquare,
+  outOfSquareRule,
+} from './rules/out-of-square.ts';
+export {
   type PitchPosition,
   type PitchPositionInput,
   pitchPosition,
   pitchPositionRule,
 } from './rules/pitch-position.ts';
 export {
+  type SharedCentres,
+  type SharedCentresInput,
+  sharedCentres,
+  sharedCentresRule,
+} from './rules/shared-centres.ts';
+export {
+  type SpindleSpeed,
+  type SpindleSpeedInput,
+  spindleSpeed,
+  spindleSpeedRule,
+} from './rules/spindle-speed.ts';
+export {
+  type SquareDiagonal,
+  type SquareDiagonalInput,
+  squareDiagonal,
+  squareDiagonalRule,
+} from './rules/square-diagonal.ts';
+export {
   type StandardTolerance,
   type StandardToleranceInput,
   standardTolerance,
   standardToleranceRule,
 } from './rules/standard-tolerance.ts';
+export {
+  type TemplateHole,
+  type TemplateHoleInput,
+  templateHole,
+  templateHoleRule,
+} from './rules/template-hole.ts';
+export {
+  type ThreeFourFive,
+  type ThreeFourFiveInput,
+  threeFourFive,
+  threeFourFiveRule,
+} from './rules/three-four-five.ts';
+export {
+  type TurnOverDepth,
+  type TurnOverDepthInput,
+  turnOverDepth,
+  turnOverDepthRule,
+} from './rules/turn-over-depth.ts';
 export {
   type DiameterLimits,
   type KindOfFit,
