@@ -62,7 +62,8 @@ const decimalsOf = (stepMm: number) =>
  * const { marks, worstIndex, worstErrorMm } = markCentres({ centresMm: [78, 174, 270], denominator: 16 });
  * marks.map(({ text }) => text) // => ['3 1/16 in', '6 7/8 in', '10 5/8 in']
  * marks[0] // => { centreMm: 78, markMm: 77.7875, text: '3 1/16 in', errorMm: -0.2125 }
- * [worstIndex, worstErrorMm] // => [1, 0.625]
+ * worstIndex // => 1
+ * worstErrorMm // => 0.625
  * markCentres({ centresMm: [0, 96, 200], stepMm: 32 }).onMarkCount // => 2
  * ```
  */
