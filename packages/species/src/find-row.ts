@@ -41,16 +41,18 @@ export function findRow<Row extends SpeciesRow>(
  *
  * @param name - The name that was asked for. Case, accents, punctuation, plural and the order of words do not matter.
  * @param rows - Rows of a table.
- * @returns Names as the table prints them, in its order.
+ * @returns Names as the table prints them, in its order; none where no name shares a word.
+ * @throws RangeError where `name` is not text.
  * @example
  * ```ts
  * import { movementCoefficientTable, namesNear } from '@scantling/species';
  * namesNear('apples and pears', movementCoefficientTable) // => ['Apple']
  * namesNear('plywood', movementCoefficientTable) // => []
+ * namesNear(7, movementCoefficientTable) // throws namesNear requires name to be text, got number
  * ```
  */
 export function namesNear(name: string, rows: readonly SpeciesRow[]): string[] {
-  const asked = wordsOf(name);
+  const asked = wordsAsked('namesNear', 'name', name);
   return rows
     .map(({ species }) => species)
     .filter((species) => [...wordsOf(species)].some((word) => asked.has(word)));

@@ -210,7 +210,7 @@ describe('figures that were printed apart from each other', () => {
     );
     expect(pairs).toHaveLength(15);
     for (const [basic, dry] of pairs) expect(Math.abs(at12(basic) - dry)).toBeLessThanOrEqual(0.025);
-    // The species table of the Forest Inventory and Analysis gives these five on the green volume.
+    // The species table of the Forest Inventory and Analysis gives these four on the green volume.
     const inventory = {
       'american-sycamore': 0.46,
       'eastern-cottonwood': 0.37,
