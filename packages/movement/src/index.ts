@@ -62,6 +62,12 @@ export type {
   ThermalExpansionRow,
 } from './rows.ts';
 export {
+  type AirLayerResistance,
+  type AirLayerResistanceInput,
+  airLayerResistance,
+  airLayerResistanceRule,
+} from './rules/air-layer-resistance.ts';
+export {
   type ChangeAtRingAngle,
   type ChangeAtRingAngleInput,
   changeAtRingAngle,
