@@ -13,8 +13,7 @@ const climateLimits = { min: 0, max: 30, minItems: 1, maxItems: 365 } as const;
 
 const YEAR_DAYS = 365;
 const STEPS_PER_DAY = 8;
-const YEAR_STEPS = YEAR_DAYS * STEPS_PER_DAY;
-const resolution = { layerCount: 40, stepDays: 1 / STEPS_PER_DAY };
+const LAYERS = 40;
 
 /** A panel, its faces, and the air it stands in. */
 export interface MoistureOverTimeInput {
@@ -128,8 +127,10 @@ export function moistureOverTime(input: MoistureOverTimeInput): MoistureOverTime
   requireInputs(caller, { firstIndex }, { firstIndex: { min: 0, max: climate.length - 1, integer: true } });
 
   const air = climate.map((_, i) => plusZero(climate[(i + firstIndex) % climate.length] as number));
+  const yearSteps = YEAR_DAYS * STEPS_PER_DAY;
   const airAt = (step: number) =>
-    air[Math.floor(((step % YEAR_STEPS) + 0.5) * (air.length / YEAR_STEPS))] as number;
+    air[Math.floor((((step % yearSteps) + 0.5) * air.length) / yearSteps)] as number;
+  const resolution = { layerCount: LAYERS, stepDays: 1 / STEPS_PER_DAY };
   const panel = cutIntoLayers(input, resolution, plusZero(input.startMoisturePct));
   const endOf = (timeDays: number): MoistureOnDay => {
     const profile = panel.profile();
