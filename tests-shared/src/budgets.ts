@@ -94,6 +94,7 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/movement', imports: ['fitStrip'], maxGzipBytes: 1300 },
   { package: '@scantling/movement', imports: ['thermalExpansionTable'], maxGzipBytes: 400 },
   { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 2200 },
+  { package: '@scantling/grids', imports: ['markCentres'], maxGzipBytes: 1600 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
   {
     package: '@scantling/finishing',
