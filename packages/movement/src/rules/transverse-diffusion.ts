@@ -12,11 +12,7 @@ const limits = {
   specificGravityRatio: { min: 0.1, max: 1.4 },
 } as const;
 
-/** Specific gravity of the dry cell wall. */
-const CELL_WALL = 1.54;
-/** 0.07 cm²/s. */
-const ENDLESSLY_HOT_MM2_PER_DAY = 604_800;
-const GAS_CAL_PER_MOL_K = 1.9872;
+/** How many times as much, or as little, measured wood may have. */
 const UNCERTAINTY = 3;
 
 export interface TransverseDiffusionInput {
@@ -56,10 +52,10 @@ export interface TransverseDiffusion {
 export function transverseDiffusion(input: TransverseDiffusionInput): TransverseDiffusion {
   requireInputs('transverseDiffusion', input, limits);
   const { temperatureC, moisturePct, specificGravityRatio } = input;
-  const energy = (9200 - 70 * moisturePct) / (GAS_CAL_PER_MOL_K * (temperatureC + 273.15));
-  const walls = specificGravityRatio / CELL_WALL;
-  const diffusionMm2PerDay =
-    (ENDLESSLY_HOT_MM2_PER_DAY * Math.exp(-energy)) / (walls * (1 - Math.sqrt(1 - walls)));
+  // 0.07 cm²/s is 604 800 mm² a day; 1.9872 cal/(mol K) is the gas constant, 1.54 the gravity of the cell wall.
+  const wallMm2PerDay = 604_800 * Math.exp((70 * moisturePct - 9200) / (1.9872 * (temperatureC + 273.15)));
+  const wallShare = specificGravityRatio / 1.54;
+  const diffusionMm2PerDay = wallMm2PerDay / (wallShare * (1 - Math.sqrt(1 - wallShare)));
   return {
     diffusionMm2PerDay,
     lowMm2PerDay: diffusionMm2PerDay / UNCERTAINTY,
