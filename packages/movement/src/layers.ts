@@ -36,13 +36,15 @@ interface Layer {
   moisturePct: number;
   /** Its part of the thickness. */
   readonly share: number;
-  /** What it holds, against what a step lets pass, mm a day. */
+  /** Its thickness over the length of a step. */
   readonly heldMmPerDay: number;
-  /** What the layer above hands on once it is eliminated, and what the layer below does, mm a day. */
-  readonly fromAbove: number;
+  /** How easily water comes from the layer below. */
   readonly fromBelowMmPerDay: number;
+  /** What the sum of the layer above counts for here. */
+  readonly fromAbove: number;
+  /** What its own moisture content counts for, the layers above eliminated. */
   readonly pivotMmPerDay: number;
-  /** Right-hand side of the step, the layers above eliminated. */
+  /** What that is to come to, less what the layer below adds. */
   sum: number;
 }
 
@@ -52,8 +54,8 @@ const edge = (i: number, count: number) => (1 - Math.cos((Math.PI * i) / count))
 /**
  * Cuts a panel into layers whose water is counted and passed on between neighbours (finite volumes), in steps that
  * look at their own end (backward Euler). That keeps every layer between the moisture contents that start and
- * climate allow, however long the step, which no scheme of higher order does. The elimination subtracts nothing, so
- * that layers a thousand times thinner than others and faces a billion times tighter cost no digits.
+ * climate allow, however long the step, which no scheme of higher order does (C. Bolley and M. Crouzeix, 1978, from
+ * memory). The elimination subtracts nothing, so that thin layers and tight faces cost no digits.
  */
 export function cutIntoLayers(sheet: Sheet, resolution: Resolution, startPct: number): LayeredPanel {
   const { thicknessMm, topResistanceDaysPerMm, undersideResistanceDaysPerMm } = sheet;
@@ -87,7 +89,7 @@ export function cutIntoLayers(sheet: Sheet, resolution: Resolution, startPct: nu
     lostAbove = fromAbove * (heldMmPerDay + lostAbove);
   }
   const upwards = layers.toReversed();
-  const [top, underside] = [layers, upwards].map(([outermost]) => outermost as Layer) as [Layer, Layer];
+  const [top, underside] = [layers[0], upwards[0]] as [Layer, Layer];
   const middle = layers.slice(layerCount / 2 - 1, layerCount / 2 + 1);
   const topShare = topResistanceDaysPerMm * passMmPerDay(0);
   const undersideShare = undersideResistanceDaysPerMm * passMmPerDay(layerCount);

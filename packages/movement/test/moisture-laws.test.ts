@@ -36,6 +36,8 @@ describe('whatever the panel and its climate', () => {
         }
         expect(run.driestMoisturePct).toBe(Math.min(...daily.map(({ meanPct }) => meanPct)));
         expect(run.wettestMoisturePct).toBe(Math.max(...daily.map(({ meanPct }) => meanPct)));
+        expect(run.driestDays).toBe(daily.findIndex(({ meanPct }) => meanPct === run.driestMoisturePct));
+        expect(run.wettestDays).toBe(daily.findIndex(({ meanPct }) => meanPct === run.wettestMoisturePct));
         expect(daily[lastYear.driestDays]?.meanPct).toBe(lastYear.driestMoisturePct);
         expect(daily[lastYear.wettestDays]?.meanPct).toBe(lastYear.wettestMoisturePct);
         expect(Math.min(lastYear.driestDays, lastYear.wettestDays)).toBeGreaterThan(given.runDays - 365);
