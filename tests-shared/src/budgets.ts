@@ -1,11 +1,15 @@
 /** What somebody pays who imports a few names, and what they must not be made to carry. */
 export interface Budget {
   readonly package: string;
+  /** Where in the package, if not at its main entry: `/export`. */
+  readonly subpath?: string;
   readonly imports: readonly string[];
   /** Ceiling of the minified, gzipped bundle. */
   readonly maxGzipBytes: number;
   /** These names hand out citations or several rules' findings, so their texts may come along. */
   readonly citesSources?: true;
+  /** It writes DXF, so the library that does may come along. */
+  readonly writesDxf?: true;
 }
 
 /** Ceiling for a rule's function alone, gzipped: the function, its refusals, and not its card. */
@@ -95,6 +99,16 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/movement', imports: ['thermalExpansionTable'], maxGzipBytes: 400 },
   { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 2200 },
   { package: '@scantling/grids', imports: ['markCentres'], maxGzipBytes: 1600 },
+  { package: '@scantling/grids', subpath: '/export', imports: ['holeTable'], maxGzipBytes: 1400 },
+  { package: '@scantling/grids', subpath: '/export', imports: ['holeDrawing'], maxGzipBytes: 2700 },
+  { package: '@scantling/grids', subpath: '/export', imports: ['drillingProgram'], maxGzipBytes: 2350 },
+  {
+    package: '@scantling/grids',
+    subpath: '/export/dxf',
+    imports: ['holeDxf'],
+    maxGzipBytes: 23_000,
+    writesDxf: true,
+  },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
   {
     package: '@scantling/finishing',

@@ -9,6 +9,8 @@ import { type BoredPanel, extentOf, requireBoredPanel } from './bored-panel.ts';
 import { rounded } from './decimal.ts';
 import { DASHED_MM, LONG_DASH_DOT_MM, PAST_RIM_MM } from './line-types.ts';
 
+export type { BoredHole, BoredPanel, OutlinedKeepOut } from './bored-panel.ts';
+
 /** A nanometre: finer than anything, and coarse enough that no number needs an exponent. */
 const DECIMALS = 6;
 const n = (valueMm: number) => rounded(valueMm, DECIMALS);
