@@ -12,80 +12,38 @@ import {
   uptakeResisted,
   weight,
 } from './plane-sheet.ts';
-
-/** A sheet of 40 mm with 2 mm²/d: half of it, squared, takes 200 days a unit of the Fourier number. */
-const sheet = { thicknessMm: 40, diffusionMm2PerDay: 2 };
-const daysFor = (fourier: number) => Math.round(200 * fourier);
-
-/** From 0 to 1 % with both faces alike, at a Biot number; none is no resistance. */
-function afterStep(fourier: number, biot = Number.POSITIVE_INFINITY) {
-  const resistance = 20 / (2 * biot);
-  const { daily } = moistureOverTime({
-    ...sheet,
-    topResistanceDaysPerMm: resistance,
-    undersideResistanceDaysPerMm: resistance,
-    startMoisturePct: 0,
-    equilibriumMoisturePct: [1],
-    runDays: daysFor(fourier),
-  });
-  const day = daily.at(-1);
-  if (!day) throw new Error('there is no last day');
-  return day;
-}
+import {
+  afterStep,
+  chartReadings,
+  oneTermCoefficients,
+  oneTermLeft,
+  seriesExamples,
+} from './printed-diffusion.ts';
 
 /** What 40 layers and 8 steps a day may miss of a change of 1 in this sheet. */
 const NUMERIC = 0.0012;
 
 describe('a step change of the air, against printed answers', () => {
-  // The documentation of a library for polymers (PolyKin, transport/diffusion, seen in full) works examples of the
-  // series in Crank, The Mathematics of Diffusion, pages 47, 48 and 60.
-  const library = 'PolyKin, transport.diffusion';
-
-  test('the mean, both faces held', () => {
-    expectWithin(afterStep(0.25).meanPct, 0.562233541762138, NUMERIC, `${library}: uptake_sheet`);
-    expectWithin(afterStep(0.125).meanPct, 0.39892798988456807, NUMERIC, `${library}: uptake_constc_sheet`);
+  test.each(seriesExamples)('worked examples: $what at $fourier', ({ what, fourier, biot, printed }) => {
+    expectWithin(afterStep(fourier, biot)[what], printed, NUMERIC, 'PolyKin, transport.diffusion');
   });
 
-  test('the core, both faces held', () => {
-    expectWithin(afterStep(0.25).corePct, 0.3145542331096478, NUMERIC, `${library}: profile_constc_sheet`);
-  });
-
-  test('the mean, past a resistance at both faces', () => {
-    const printed = 0.3528861780625614;
-    expectWithin(afterStep(0.125, 20).meanPct, printed, NUMERIC, `${library}: uptake_convection_sheet`);
-  });
-
-  test('as read from the charts of textbooks', () => {
-    // Readings that the library's own tests state with their tolerance, the first two from Seader and Henley, p. 123.
-    const chart = `${library}, its tests`;
-    expectWithin(afterStep(0.56).meanPct, 0.8, 0.01, chart);
-    expectWithin(afterStep(0.2).meanPct, 0.5, 0.02, chart);
-    expectWithin(afterStep(4, 0.5).meanPct, 0.8, 0.02, chart);
-    expectWithin(afterStep(4, 0.1).meanPct, 0.32, 0.02, chart);
-  });
-
-  // Coefficients of the one-term solution for a plane wall, which textbooks of heat transfer print by Biot number
-  // (Incropera, Table 5.1): from memory.
-  const oneTerm = [
-    { biot: 0.1, root: 0.3111, coefficient: 1.0161 },
-    { biot: 0.5, root: 0.6533, coefficient: 1.0701 },
-    { biot: 1, root: 0.8603, coefficient: 1.1191 },
-    { biot: 5, root: 1.3138, coefficient: 1.2402 },
-    { biot: 10, root: 1.4289, coefficient: 1.262 },
-    { biot: 100, root: 1.5552, coefficient: 1.2731 },
-  ];
-
-  test.each(oneTerm)(
-    'the core late in the change, Biot number $biot',
-    ({ biot, root: first, coefficient }) => {
-      for (const fourier of [0.5, 1, 2]) {
-        const left = coefficient * Math.exp(-(first ** 2) * fourier);
-        expectWithin(1 - afterStep(fourier, biot).corePct, left, NUMERIC, 'one-term solution (memory)');
-      }
-      expectWithin(root(0, biot), first, 0.00005, 'first root (memory)');
-      expectWithin(weight(0, biot), coefficient, 0.00005, 'coefficient (memory)');
+  test.each(chartReadings)(
+    'chart readings: $printed at $fourier',
+    ({ fourier, biot, printed, tolerance }) => {
+      expectWithin(afterStep(fourier, biot).meanPct, printed, tolerance, 'PolyKin, tests of transport');
     },
   );
+
+  test.each(oneTermCoefficients)('the core late in the change, Biot number $biot', (printed) => {
+    const { biot, root: first, coefficient } = printed;
+    for (const fourier of [0.5, 1, 2]) {
+      const left = 1 - afterStep(fourier, biot).corePct;
+      expectWithin(left, oneTermLeft(printed, fourier), NUMERIC, 'one-term solution (memory)');
+    }
+    expectWithin(root(0, biot), first, 0.00005, 'first root (memory)');
+    expectWithin(weight(0, biot), coefficient, 0.00005, 'coefficient (memory)');
+  });
 });
 
 describe('a step change of the air, against the series', () => {
