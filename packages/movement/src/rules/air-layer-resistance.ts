@@ -52,7 +52,7 @@ export interface AirLayerResistance {
  * ```ts
  * import { airLayerResistance } from '@scantling/movement';
  * const room = { temperatureC: 20, driestHumidityPct: 35, wettestHumidityPct: 65 };
- * airLayerResistance({ airLayerM: 1, dryDensityKgPerM3: 600, ...room }).resistanceDaysPerMm // => 2.73
+ * airLayerResistance({ airLayerM: 1, dryDensityKgPerM3: 600, ...room }).resistanceDaysPerMm // => 2.75
  * airLayerResistance({ airLayerM: -1, dryDensityKgPerM3: 600, ...room }) // throws airLayerResistance requires airLayerM between 0 and 1000, got -1
  * ```
  */
