@@ -1,4 +1,4 @@
-import { type Limits, requireInputs, requireThat } from '@scantling/rules';
+import { type Limits, requireFields, requireThat } from '@scantling/rules';
 import type { Point } from '../geometry.ts';
 
 /** A round hole, as `layoutHoles` gives it, with its diameter. */
@@ -45,13 +45,6 @@ const counted: Limits = { min: 0, max: 1_000_000, integer: true };
 
 const MOST_HOLES = 20_000;
 const MOST_KEEP_OUTS = 1000;
-
-function requireFields(caller: string, path: string, given: unknown, limits: Record<string, Limits>): void {
-  for (const [name, limit] of Object.entries(limits)) {
-    const value = (given as Record<string, number> | null | undefined)?.[name] as number;
-    requireInputs(caller, { [`${path}.${name}`]: value }, { [`${path}.${name}`]: limit });
-  }
-}
 
 export function requireText(caller: string, path: string, given: unknown): void {
   requireThat(caller, typeof given === 'string', `${path} to be a text, got ${typeof given}`);

@@ -21,7 +21,7 @@ export interface DrillingInput extends Pick<BoredPanel, 'title' | 'panel'> {
   readonly feedMmPerMin: number;
   /** A whole number, 1 to 100 000. */
   readonly speedRpm: number;
-  /** Pause in which the spindle comes up to speed, ms, 1 to 60 000; left out, none. */
+  /** Pause in which the spindle comes up to speed, ms, 1 to 60 000; written in seconds, as NGC reads it; left out, none. */
   readonly spindleStartMs?: number;
 }
 
