@@ -1,91 +1,111 @@
-import { type Limits, requireChoice, requireInputs, requireThat } from '@scantling/rules';
-import type { HoleGrid, KeepOut } from './layout-holes.ts';
+import { type Limits, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
+import { checkShape, place } from './check-shape.ts';
+import type { GridTerms, HoleGrid, KeepIn, KeepOut } from './layout-holes.ts';
+import { edges } from './obstacles.ts';
 import { holeCount } from './rules/hole-count.ts';
 
-const CALLER = 'layoutHoles';
 const MOST_HOLES = 20_000;
 const MOST_KEEP_OUTS = 1000;
-const EDGES = ['left edge', 'right edge', 'front edge', 'back edge'];
+const MOST_AREAS = 100;
 
 const side: Limits = { min: 1, max: 20_000 };
-const place: Limits = { min: -20_000, max: 20_000 };
 const distance: Limits = { min: 0, max: 20_000 };
 const share: Limits = { min: 0, max: 20 };
 const whole: Limits = { min: 1, max: MOST_HOLES, integer: true };
 
-/** Checks fields that lie inside others under the path that the reader wrote: `panel.lengthMm`. */
-function requireFields(
-  path: string,
-  given: object | undefined,
-  limits: Readonly<Record<string, Limits>>,
-): void {
-  const named = (record: object) =>
-    Object.fromEntries(Object.entries(record).map(([name, value]) => [`${path}.${name}`, value]));
-  requireInputs(CALLER, named(given ?? {}), named(limits) as Record<string, Limits>);
+function requireListOf(caller: string, name: string, list: unknown, most: number): void {
+  requireThat(caller, Array.isArray(list), `${name} to be a list, got ${typeof list}`);
+  const { length } = list as unknown[];
+  requireThat(caller, length <= most, `at most ${most} ${name}, got ${length}`);
 }
 
-function checkKeepOuts(keepOuts: readonly KeepOut[]): void {
-  requireThat(CALLER, Array.isArray(keepOuts), `keepOuts to be a list, got ${typeof keepOuts}`);
-  requireThat(
-    CALLER,
-    keepOuts.length <= MOST_KEEP_OUTS,
-    `at most ${MOST_KEEP_OUTS} keepOuts, got ${keepOuts.length}`,
-  );
-  const taken = new Map(EDGES.map((edge) => [edge, 'an edge of the panel']));
+/** Names that are taken, each with what has it. */
+type Names = Map<string, string>;
+
+function claimName(caller: string, path: string, id: unknown, taken: Names): void {
+  const given = typeof id === 'string' ? `"${id}"` : typeof id;
+  requireThat(caller, typeof id === 'string' && id.trim() !== '', `${path}.id to be a name, got ${given}`);
+  const holder = taken.get(id as string);
+  requireThat(caller, !holder, `${path}.id unlike every other, got ${given}, the name of ${holder}`);
+  taken.set(id as string, path);
+}
+
+function checkKeepOuts(caller: string, keepOuts: readonly KeepOut[], taken: Names): void {
+  requireListOf(caller, 'keepOuts', keepOuts, MOST_KEEP_OUTS);
   for (const [i, keepOut] of keepOuts.entries()) {
     const path = `keepOuts[${i}]`;
-    const { id, belongsTo } = keepOut ?? {};
-    requireThat(
-      CALLER,
-      typeof id === 'string' && id.trim() !== '',
-      `${path}.id to be a name, got ${typeof id === 'string' ? `"${id}"` : typeof id}`,
-    );
-    const holder = taken.get(id);
-    requireThat(CALLER, !holder, `${path}.id unlike every other, got "${id}", the name of ${holder}`);
-    taken.set(id, path);
-    requireFields(path, keepOut, {
-      xMm: place,
-      yMm: place,
-      lengthMm: distance,
-      widthMm: distance,
-      clearanceMm: distance,
-    });
-    requireChoice(CALLER, `${path}.belongsTo`, belongsTo, ['top', 'base']);
+    claimName(caller, path, keepOut?.id, taken);
+    checkShape(caller, path, keepOut);
+    requireFields(caller, path, keepOut, { clearanceMm: distance });
+    requireChoice(caller, `${path}.belongsTo`, keepOut.belongsTo, ['top', 'strip', 'base']);
   }
+}
+
+function checkKeepIn(caller: string, keepIn: KeepIn, taken: Names): void {
+  claimName(caller, 'keepIn', keepIn.id, taken);
+  requireFields(caller, 'keepIn', keepIn, { clearanceMm: distance });
+  const { areas } = keepIn;
+  requireListOf(caller, 'keepIn.areas', areas, MOST_AREAS);
+  requireThat(caller, areas.length > 0, 'keepIn.areas to hold an area, got none');
+  for (const [i, area] of areas.entries()) checkShape(caller, `keepIn.areas[${i}]`, area);
+}
+
+/** Throws where a grid makes no sense, wherever it begins. */
+export function checkGrid(caller: string, grid: GridTerms): void {
+  const { panel, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm, staggered, movement } = grid ?? {};
+  requireFields(caller, 'panel', panel, { lengthMm: side, widthMm: side });
+  requireInputs(
+    caller,
+    { holeDiameterMm, edgeMarginMm },
+    { holeDiameterMm: { min: 0.1, max: 1000 }, edgeMarginMm: distance },
+  );
+  // Holes at a pitch below their diameter would run into each other; in a staggered grid, rows may be nearer.
+  const apart = { min: Math.max(1, holeDiameterMm), max: 10_000 };
+  requireInputs(caller, { pitchXMm }, { pitchXMm: apart });
+  const rowsApart = Math.sqrt(Math.max(0, holeDiameterMm ** 2 - (pitchXMm / 2) ** 2));
+  const nearer = { min: Math.max(1, holeDiameterMm / 2, rowsApart), max: 10_000 };
+  requireInputs(caller, { pitchYMm }, { pitchYMm: staggered ? nearer : apart });
+  requireThat(
+    caller,
+    staggered === undefined || typeof staggered === 'boolean',
+    `staggered to be true or false, got ${typeof staggered}`,
+  );
+  if (movement !== undefined) {
+    requireFields(caller, 'movement', movement, { fixedLineYMm: place, shrinkPct: share, swellPct: share });
+  }
+  const taken: Names = new Map(edges.map((edge) => [edge, 'an edge of the panel']));
+  checkKeepOuts(caller, grid.keepOuts, taken);
+  if (grid.keepIn !== undefined) checkKeepIn(caller, grid.keepIn, taken);
 }
 
 /** As many as keep the margin at the far end; the first one stands in any case. */
 const fill = (sideMm: number, firstMm: number, pitchMm: number, awayMm: number) =>
   holeCount({ usableLengthMm: Math.max(0, sideMm - awayMm - firstMm), pitchMm }).count;
 
-/** Throws where a layout makes no sense; gives the number of columns and rows where it does. */
-export function checkLayout(grid: HoleGrid): { columns: number; rows: number } {
-  const { panel, firstHole, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm, movement } = grid ?? {};
-  requireFields('panel', panel, { lengthMm: side, widthMm: side });
-  requireInputs(
-    CALLER,
-    { holeDiameterMm, edgeMarginMm },
-    { holeDiameterMm: { min: 0.1, max: 1000 }, edgeMarginMm: distance },
-  );
-  // Holes at a pitch below their diameter would run into each other.
-  const pitch = { min: Math.max(1, holeDiameterMm), max: 10_000 };
-  requireInputs(CALLER, { pitchXMm, pitchYMm }, { pitchXMm: pitch, pitchYMm: pitch });
-  requireFields('firstHole', firstHole, {
-    xMm: { min: 0, max: panel.lengthMm },
-    yMm: { min: 0, max: panel.widthMm },
-  });
-  if (movement !== undefined) {
-    requireFields('movement', movement, { fixedLineYMm: place, shrinkPct: share, swellPct: share });
-  }
-  checkKeepOuts(grid.keepOuts);
-  const awayMm = edgeMarginMm + holeDiameterMm / 2;
-  const columns = grid.columns ?? fill(panel.lengthMm, firstHole.xMm, pitchXMm, awayMm);
-  const rows = grid.rows ?? fill(panel.widthMm, firstHole.yMm, pitchYMm, awayMm);
-  requireInputs(CALLER, { columns, rows }, { columns: whole, rows: whole });
+/** Throws where there would be more holes than anybody bores. */
+export function checkCounts(caller: string, columns: number, rows: number): void {
+  requireInputs(caller, { columns, rows }, { columns: whole, rows: whole });
   requireThat(
-    CALLER,
+    caller,
     columns * rows <= MOST_HOLES,
     `at most ${MOST_HOLES} holes, got columns ${columns} by rows ${rows}`,
   );
-  return { columns, rows };
+}
+
+/** Throws where a layout makes no sense; gives the number of columns and rows where it does. */
+export function checkLayout(grid: HoleGrid) {
+  const caller = 'layoutHoles';
+  checkGrid(caller, grid);
+  const { panel, firstHole, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm, staggered } = grid;
+  requireFields(caller, 'firstHole', firstHole, {
+    xMm: { min: 0, max: panel.lengthMm },
+    yMm: { min: 0, max: panel.widthMm },
+  });
+  const awayMm = edgeMarginMm + holeDiameterMm / 2;
+  const columnsFrom = (xMm: number) => grid.columns ?? fill(panel.lengthMm, xMm, pitchXMm, awayMm);
+  const columns = columnsFrom(firstHole.xMm);
+  const rows = grid.rows ?? fill(panel.widthMm, firstHole.yMm, pitchYMm, awayMm);
+  checkCounts(caller, columns, rows);
+  const inSecondRow = staggered ? columnsFrom(firstHole.xMm + pitchXMm / 2) : columns;
+  return { columns, rows, columnsIn: (row: number) => (row % 2 === 0 ? columns : inSecondRow) };
 }

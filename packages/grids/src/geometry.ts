@@ -6,14 +6,6 @@ export interface Point {
   readonly yMm: number;
 }
 
-/** A rectangle square to the panel, by its corner nearest to the datum. */
-export interface Rectangle extends Point {
-  /** Along x, mm, 0 to 20 000. */
-  readonly lengthMm: number;
-  /** Along y, mm, 0 to 20 000. */
-  readonly widthMm: number;
-}
-
 /** How the panel moves across the grain over the seasons, seen from a base that stays. */
 export interface Movement {
   /** Where the panel is held, mm from the datum, −20 000 to 20 000: it moves away from there on both sides. */
@@ -24,24 +16,148 @@ export interface Movement {
   readonly swellPct: number;
 }
 
-/**
- * Distance from a point to a rectangle's outline, negative inside. For a round hole it is also the way to touching:
- * the distance less the radius is how far the hole may come nearer, or has to move away.
- */
-export function distanceToRectangle(xMm: number, yMm: number, rectangle: Rectangle): number {
-  const beyondX = Math.max(rectangle.xMm - xMm, xMm - rectangle.xMm - rectangle.lengthMm);
-  const beyondY = Math.max(rectangle.yMm - yMm, yMm - rectangle.yMm - rectangle.widthMm);
-  return Math.hypot(Math.max(0, beyondX), Math.max(0, beyondY)) + Math.min(0, Math.max(beyondX, beyondY));
+/** A box square to the panel, grown all round: a rectangle is not grown, a circle is a point grown by its radius. */
+export interface Box {
+  readonly x1: number;
+  readonly x2: number;
+  readonly y1: number;
+  readonly y2: number;
+  readonly radiusMm: number;
 }
 
-/**
- * The y at which a point of the panel, on its way over the seasons, comes nearest to a rectangle of the base. Along a
- * line in y the distance never grows towards the rectangle's middle, so it is the y of the way nearest to the middle.
- */
-export function nearestOnTheWay(yMm: number, rectangle: Rectangle, movement: Movement): number {
+/** What a distance is measured to: a box, or the corners of a polygon. */
+export type Outline = Box | readonly Point[];
+
+/** From where to where across the grain a point goes over the seasons, mm: one and the same where it stays. */
+export interface Way {
+  readonly lowMm: number;
+  readonly highMm: number;
+}
+
+/** The way over the seasons of a point that is at `yMm` on building day. */
+export function wayOf(yMm: number, movement: Movement): Way {
   const armMm = (yMm - movement.fixedLineYMm) / 100;
   const shrunkMm = yMm - armMm * movement.shrinkPct;
   const swollenMm = yMm + armMm * movement.swellPct;
-  const middleMm = rectangle.yMm + rectangle.widthMm / 2;
-  return Math.max(Math.min(shrunkMm, swollenMm), Math.min(Math.max(shrunkMm, swollenMm), middleMm));
+  return { lowMm: Math.min(shrunkMm, swollenMm), highMm: Math.max(shrunkMm, swollenMm) };
+}
+
+/** Distance from a box for a point that is `beyondX` and `beyondY` outside its sides, negative inside. */
+export function fromSides(beyondX: number, beyondY: number): number {
+  const outX = Math.max(0, beyondX);
+  const outY = Math.max(0, beyondY);
+  return Math.sqrt(outX * outX + outY * outY) + Math.min(0, Math.max(beyondX, beyondY));
+}
+
+/**
+ * Least distance from a point on its way to a box, negative inside. For a round hole it is also the way to touching:
+ * the distance less the radius is how far the hole may come nearer, or has to move away.
+ */
+function distanceToBox(xMm: number, { lowMm, highMm }: Way, { x1, x2, y1, y2, radiusMm }: Box): number {
+  // Along a straight line the distance never grows towards the middle of the box, so a way that passes it is nearest there.
+  const beyondY = Math.max(y1 - highMm, lowMm - y2, (y1 - y2) / 2);
+  return fromSides(Math.max(x1 - xMm, xMm - x2), beyondY) - radiusMm;
+}
+
+/** Places between `x1` and `x2`, `y1` and `y2`, mm. */
+export interface Range {
+  readonly x1: number;
+  readonly x2: number;
+  readonly y1: number;
+  readonly y2: number;
+}
+
+/** Between which distances from a box every place of a range is, over the seasons, mm: least and most. */
+export function distancesToBox(box: Box, range: Range, movement?: Movement): readonly [number, number] {
+  const { x1, x2, y1, y2, radiusMm } = box;
+  const front = movement ? wayOf(range.y1, movement) : { lowMm: range.y1, highMm: range.y1 };
+  const back = movement ? wayOf(range.y2, movement) : { lowMm: range.y2, highMm: range.y2 };
+  // Each side is furthest from one end of the range, and nearest to the other; the ways begin in order.
+  const most = fromSides(
+    Math.max(x1 - range.x1, range.x2 - x2),
+    Math.max(y1 - front.highMm, back.lowMm - y2, (y1 - y2) / 2),
+  );
+  const least = fromSides(
+    Math.max(x1 - range.x2, range.x1 - x2, (x1 - x2) / 2),
+    Math.max(y1 - back.highMm, front.lowMm - y2, (y1 - y2) / 2),
+  );
+  return [least - radiusMm, most - radiusMm];
+}
+
+/** Distance of a point from the side between two corners. */
+function distanceToSide(xMm: number, yMm: number, a: Point, b: Point): number {
+  const [sideX, sideY] = [b.xMm - a.xMm, b.yMm - a.yMm];
+  const lengthSquared = sideX * sideX + sideY * sideY;
+  const along = (xMm - a.xMm) * sideX + (yMm - a.yMm) * sideY;
+  const share = lengthSquared > 0 ? Math.min(1, Math.max(0, along / lengthSquared)) : 0;
+  return Math.hypot(xMm - a.xMm - share * sideX, yMm - a.yMm - share * sideY);
+}
+
+/** Every side of a polygon, from one corner to the next. */
+export const sidesOf = (corners: readonly Point[]): (readonly [Point, Point])[] =>
+  corners.map((corner, i) => [corners.at(i - 1) as Point, corner]);
+
+/** Signed distance of a point from the outline of a polygon, negative inside. */
+function fromPolygon(xMm: number, yMm: number, corners: readonly Point[]): number {
+  let nearestMm = Number.POSITIVE_INFINITY;
+  let inside = false;
+  for (const [a, b] of sidesOf(corners)) {
+    nearestMm = Math.min(nearestMm, distanceToSide(xMm, yMm, a, b));
+    // A ray along x crosses this side: each crossing changes between outside and inside.
+    if (a.yMm > yMm !== b.yMm > yMm) {
+      const crossesAtMm = a.xMm + ((yMm - a.yMm) / (b.yMm - a.yMm)) * (b.xMm - a.xMm);
+      if (xMm < crossesAtMm) inside = !inside;
+    }
+  }
+  return inside ? -nearestMm : nearestMm;
+}
+
+/** Whether a way crosses a side, at its ends or between. */
+function crosses(xMm: number, { lowMm, highMm }: Way, [a, b]: readonly [Point, Point]): boolean {
+  if (a.xMm > xMm === b.xMm > xMm) return false;
+  const yMm = a.yMm + ((xMm - a.xMm) / (b.xMm - a.xMm)) * (b.yMm - a.yMm);
+  return yMm >= lowMm && yMm <= highMm;
+}
+
+/** Depth in a polygon is found to a thousandth of the way, or to this. */
+const DEPTH_MM = 1e-3;
+
+/**
+ * The least of a function along a way, none of whose values differ by more than the way between them: so the least
+ * between two places is bounded by their values, and parts that cannot hold it are left out (Piyavskii, 1972).
+ */
+function leastAlong(dayMm: number, { lowMm, highMm }: Way, distanceAt: (yMm: number) => number): number {
+  const tolerance = Math.max(DEPTH_MM, (highMm - lowMm) / 1000);
+  const placeAt = (yMm: number) => ({ yMm, distance: distanceAt(yMm) });
+  const [low, day, high] = [placeAt(lowMm), placeAt(dayMm), placeAt(highMm)];
+  let least = Math.min(low.distance, day.distance, high.distance);
+  const open = [[low, day] as const, [day, high] as const];
+  for (let part = open.pop(); part; part = open.pop()) {
+    const [from, to] = part;
+    if ((from.distance + to.distance - (to.yMm - from.yMm)) / 2 >= least - tolerance) continue;
+    const middle = placeAt((from.yMm + to.yMm) / 2);
+    least = Math.min(least, middle.distance);
+    open.push([from, middle], [middle, to]);
+  }
+  return least;
+}
+
+/** Least distance from a point on its way to a polygon; negative inside, where a moving point gives the deepest. */
+function distanceToPolygon(xMm: number, yMm: number, way: Way, corners: readonly Point[]): number {
+  const { lowMm, highMm } = way;
+  const lowest = fromPolygon(xMm, lowMm, corners);
+  if (lowMm === highMm) return lowest;
+  if (lowest <= 0 || sidesOf(corners).some((side) => crosses(xMm, way, side)))
+    return leastAlong(yMm, way, (atMm) => fromPolygon(xMm, atMm, corners));
+  // Two stretches that do not cross are nearest at an end of one of them.
+  const fromCorners = corners.map((corner) =>
+    Math.hypot(corner.xMm - xMm, Math.max(0, lowMm - corner.yMm, corner.yMm - highMm)),
+  );
+  return Math.min(lowest, fromPolygon(xMm, highMm, corners), ...fromCorners);
+}
+
+/** Least distance to an outline over the seasons from a point that is there on building day, mm: negative inside. */
+export function distanceTo(outline: Outline, xMm: number, yMm: number, movement?: Movement): number {
+  const way = movement ? wayOf(yMm, movement) : { lowMm: yMm, highMm: yMm };
+  return 'x1' in outline ? distanceToBox(xMm, way, outline) : distanceToPolygon(xMm, yMm, way, outline);
 }

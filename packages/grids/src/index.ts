@@ -8,18 +8,27 @@ export {
   iso2862LimitDeviations as limitDeviationsTable,
   iso2862LimitDeviationsProvenance as limitDeviationsProvenance,
 } from './data/iso-286-2--limit-deviations.generated.ts';
-export type { Movement, Point, Rectangle } from './geometry.ts';
+export type { Movement, Point } from './geometry.ts';
 export {
   type Conflict,
   type DroppedHole,
-  type Edge,
+  type GridTerms,
   type Hole,
   type HoleGrid,
   type HoleLayout,
+  type KeepIn,
   type KeepOut,
   layoutHoles,
 } from './layout-holes.ts';
+export {
+  type LongestPinSpan,
+  type LongestPinSpanInput,
+  longestPinSpan,
+  type PinSpan,
+} from './longest-pin-span.ts';
 export { type CentreMark, type CentreMarks, type CentresToMark, markCentres } from './mark-centres.ts';
+export { type FitVerdict, type PinFit, type PinFitInput, pinFit, type SeasonFit } from './pin-fit.ts';
+export type { PinTerms } from './pin-terms.ts';
 export type { HoleClass, LimitDeviationsRow, ShaftClass } from './rows.ts';
 export {
   type BitPointLength,
@@ -132,6 +141,16 @@ export {
   turnOverDepth,
   turnOverDepthRule,
 } from './rules/turn-over-depth.ts';
+export type {
+  BandShape,
+  CircleShape,
+  Edge,
+  Panel,
+  PolygonShape,
+  RectangleShape,
+  Shape,
+} from './shape.ts';
+export type { PinSlot } from './slot-for-pin.ts';
 export {
   type DiameterLimits,
   type KindOfFit,

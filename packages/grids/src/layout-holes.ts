@@ -1,39 +1,40 @@
 import { checkLayout } from './check-layout.ts';
-import {
-  distanceToRectangle,
-  type Movement,
-  nearestOnTheWay,
-  type Point,
-  type Rectangle,
-} from './geometry.ts';
+import type { Movement, Point } from './geometry.ts';
+import { distanceMm, type Obstacle, obstaclesOf, SAME_MM } from './obstacles.ts';
 import { pitchPosition } from './rules/pitch-position.ts';
+import type { Panel, Shape } from './shape.ts';
 
 /** Something that holes must miss. */
-export interface KeepOut extends Rectangle {
+export type KeepOut = Shape & {
   /** Its name, unlike every other and unlike the names of the panel's edges. */
   readonly id: string;
   /** Least distance that a hole's rim keeps from it, mm, 0 to 20 000. */
   readonly clearanceMm: number;
   /** What is there, in a few words. */
   readonly reason?: string;
-  /** Whether it moves with the panel (an inlay) or stays with the base beneath (a rail). */
-  readonly belongsTo: 'top' | 'base';
+  /** The top and a strip let into it move with the holes; the base beneath stays. */
+  readonly belongsTo: 'top' | 'strip' | 'base';
+};
+
+/** Where on the top holes may be: every hole lies whole in one of the areas. */
+export interface KeepIn {
+  /** Its name, unlike those of the keep-outs and of the panel's edges. */
+  readonly id: string;
+  /** Least distance that a hole's rim keeps from the outline of its area, mm, 0 to 20 000. */
+  readonly clearanceMm: number;
+  /** At most 100. */
+  readonly areas: readonly Shape[];
 }
 
-/** A panel, a grid of holes and what they must miss. */
-export interface HoleGrid {
-  readonly panel: {
-    /** Along the grain, mm, 1 to 20 000. */
-    readonly lengthMm: number;
-    /** Across the grain, mm, 1 to 20 000. */
-    readonly widthMm: number;
-  };
-  /** Centre of the hole nearest to the datum: column 0, row 0. It lies on the panel. */
-  readonly firstHole: Point;
-  /** Along the grain, centre to centre, mm: from the hole's diameter to 10 000. */
+/** Holes at a pitch on a panel and what they must miss, wherever the grid begins. */
+export interface GridTerms {
+  readonly panel: Panel;
+  /** Along the grain, centre to centre, mm, up to 10 000; no two holes may overlap. */
   readonly pitchXMm: number;
-  /** Across the grain, centre to centre, mm: from the hole's diameter to 10 000. */
+  /** Across the grain, centre to centre, mm, up to 10 000; no two holes may overlap. */
   readonly pitchYMm: number;
+  /** Every second row, the second one first, begins half a pitch further along. */
+  readonly staggered?: boolean;
   /** How many along the grain; left out, as many as keep the edge margin at the far end. */
   readonly columns?: number;
   /** How many across the grain; left out, as many as keep the edge margin at the back. */
@@ -44,16 +45,21 @@ export interface HoleGrid {
   readonly edgeMarginMm: number;
   /** At most 1000. */
   readonly keepOuts: readonly KeepOut[];
+  /** Left out, holes may be anywhere. */
+  readonly keepIn?: KeepIn;
   /** How the panel moves over the base; left out, clearances are those of building day. */
   readonly movement?: Movement;
 }
 
-/** One of the panel's edges, seen from above with the datum at the front left. */
-export type Edge = 'left edge' | 'right edge' | 'front edge' | 'back edge';
+/** A panel, a grid of holes and what they must miss. */
+export interface HoleGrid extends GridTerms {
+  /** Centre of the hole nearest to the datum: column 0, row 0. It lies on the panel. */
+  readonly firstHole: Point;
+}
 
 /** Something that a hole comes too near to. */
 export interface Conflict {
-  /** Id of the keep-out, or the name of the edge. */
+  /** Id of the keep-out or of the keep-in, or the name of the edge. */
   readonly with: string;
   /** Clearance there is, mm; negative where they overlap. */
   readonly clearanceMm: number;
@@ -69,7 +75,7 @@ export interface Hole extends Point {
   readonly column: number;
   /** From its rim to whatever is nearest, mm; negative where they overlap. */
   readonly clearanceMm: number;
-  /** What is nearest: the id of a keep-out, or the name of an edge. */
+  /** What is nearest: the id of a keep-out or of the keep-in, or the name of an edge. */
   readonly nearest: string;
 }
 
@@ -90,48 +96,13 @@ export interface HoleLayout {
   readonly dropped: readonly DroppedHole[];
 }
 
-/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
-const SAME_MM = 1e-6;
-
-type Distance = (centre: Point) => number;
-
-/** What a hole keeps away from: by name, the clearance needed, and how far a point is from it. */
-interface Neighbour {
-  readonly name: string;
-  readonly neededMm: number;
-  readonly reason?: string | undefined;
-  readonly distanceMm: Distance;
-}
-
-function neighboursOf({ panel, keepOuts, edgeMarginMm, movement }: HoleGrid): Neighbour[] {
-  const edges: [Edge, Distance][] = [
-    ['left edge', ({ xMm }) => xMm],
-    ['right edge', ({ xMm }) => panel.lengthMm - xMm],
-    ['front edge', ({ yMm }) => yMm],
-    ['back edge', ({ yMm }) => panel.widthMm - yMm],
-  ];
-  return [
-    ...keepOuts.map((keepOut) => ({
-      name: keepOut.id,
-      neededMm: keepOut.clearanceMm,
-      reason: keepOut.reason,
-      distanceMm: ({ xMm, yMm }: Point) =>
-        distanceToRectangle(
-          xMm,
-          movement && keepOut.belongsTo === 'base' ? nearestOnTheWay(yMm, keepOut, movement) : yMm,
-          keepOut,
-        ),
-    })),
-    ...edges.map(([name, distanceMm]) => ({ name, neededMm: edgeMarginMm, distanceMm })),
-  ];
-}
-
 /** To a hundredth of a millimetre, what there is rounded down and what is needed rounded up: a lack always shows. */
-function sentence(clearanceMm: number, { name, neededMm, reason }: Neighbour): string {
+function sentence(clearanceMm: number, { name, neededMm, reason, within }: Obstacle): string {
   const is = Math.floor(clearanceMm * 100 + SAME_MM) / 100;
   const needed = Math.ceil(neededMm * 100 - SAME_MM) / 100;
   const what = reason ? `${name} (${reason})` : name;
-  return `${is < 0 ? `overlaps ${what} by ${-is} mm` : `${is} mm from ${what}`}, needs ${needed} mm`;
+  const [apart, over] = within ? ['inside', 'reaches out of'] : ['from', 'overlaps'];
+  return `${is < 0 ? `${over} ${what} by ${-is} mm` : `${is} mm ${apart} ${what}`}, needs ${needed} mm`;
 }
 
 /**
@@ -154,7 +125,7 @@ function sentence(clearanceMm: number, { name, neededMm, reason }: Neighbour): s
  *   holeDiameterMm: 20,
  *   edgeMarginMm: 25,
  *   keepOuts: [
- *     { id: 'front rail', xMm: 0, yMm: 65, lengthMm: 180, widthMm: 40, clearanceMm: 6, belongsTo: 'base' },
+ *     { shape: 'rectangle', id: 'front rail', xMm: 0, yMm: 65, lengthMm: 180, widthMm: 40, clearanceMm: 6, belongsTo: 'base' },
  *   ],
  * });
  * layout.holes.length // => 13
@@ -162,20 +133,21 @@ function sentence(clearanceMm: number, { name, neededMm, reason }: Neighbour): s
  * ```
  */
 export function layoutHoles(grid: HoleGrid): HoleLayout {
-  const { columns, rows } = checkLayout(grid);
-  const { firstHole, pitchXMm, pitchYMm, holeDiameterMm } = grid;
-  const neighbours = neighboursOf(grid);
+  const { columns, rows, columnsIn } = checkLayout(grid);
+  const { firstHole, pitchXMm, pitchYMm, holeDiameterMm, staggered } = grid;
+  const obstacles = obstaclesOf(grid);
   const holes: Hole[] = [];
   const dropped: DroppedHole[] = [];
   for (let row = 0; row < rows; row++) {
     const yMm = pitchPosition({ startMm: firstHole.yMm, pitchMm: pitchYMm, index: row }).positionMm;
-    for (let column = 0; column < columns; column++) {
-      const xMm = pitchPosition({ startMm: firstHole.xMm, pitchMm: pitchXMm, index: column }).positionMm;
+    const startMm = firstHole.xMm + (staggered && row % 2 === 1 ? pitchXMm / 2 : 0);
+    for (let column = 0; column < columnsIn(row); column++) {
+      const xMm = pitchPosition({ startMm, pitchMm: pitchXMm, index: column }).positionMm;
       let clearanceMm = Number.POSITIVE_INFINITY;
       let nearest = '';
-      const tooNear: { to: Neighbour; clearanceMm: number }[] = [];
-      for (const to of neighbours) {
-        const toItMm = to.distanceMm({ xMm, yMm }) - holeDiameterMm / 2;
+      const tooNear: { to: Obstacle; clearanceMm: number }[] = [];
+      for (const to of obstacles) {
+        const toItMm = distanceMm(to, xMm, yMm) - holeDiameterMm / 2;
         if (toItMm < clearanceMm) {
           clearanceMm = toItMm;
           nearest = to.name;

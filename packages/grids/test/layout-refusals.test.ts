@@ -3,7 +3,7 @@ import { type HoleGrid, type KeepOut, layoutHoles } from '../src/index.ts';
 
 describe('layoutHoles refuses', () => {
   const rail: KeepOut = {
-    ...{ id: 'rail', xMm: 0, yMm: 100, lengthMm: 500, widthMm: 40, clearanceMm: 5 },
+    ...{ shape: 'rectangle', id: 'rail', xMm: 0, yMm: 100, lengthMm: 500, widthMm: 40, clearanceMm: 5 },
     belongsTo: 'base',
   };
   const grid = {
@@ -12,6 +12,15 @@ describe('layoutHoles refuses', () => {
     ...{ pitchXMm: 100, pitchYMm: 100, holeDiameterMm: 20, edgeMarginMm: 25 },
     keepOuts: [rail],
   } satisfies HoleGrid;
+  /** Of a square, as many as asked for. */
+  const corners = (count: number) =>
+    [
+      { xMm: 0, yMm: 0 },
+      { xMm: 100, yMm: 0 },
+      { xMm: 100, yMm: 100 },
+      { xMm: 0, yMm: 100 },
+    ].slice(0, count);
+  const [a, b, c, d] = corners(4);
   const movement = { fixedLineYMm: 0, shrinkPct: 1, swellPct: 1 };
 
   test.each<[string, object, string]>([
@@ -38,6 +47,57 @@ describe('layoutHoles refuses', () => {
       'firstHole.yMm between 0 and 300, got -1',
     ],
     ['half a column', { columns: 2.5 }, 'columns a whole number between 1 and 20000, got 2.5'],
+    ['a stagger that is no yes or no', { staggered: 1 }, 'staggered to be true or false, got number'],
+    [
+      'a shape that there is none of',
+      { keepOuts: [{ ...rail, shape: 'oval' }] },
+      'keepOuts[0].shape to be one of rectangle, circle, polygon, band, got "oval"',
+    ],
+    [
+      'a circle without size',
+      { keepOuts: [{ ...rail, shape: 'circle' }] },
+      'keepOuts[0].diameterMm between 0 and 20000, got undefined',
+    ],
+    [
+      'a turn by more than half a turn',
+      { keepOuts: [{ ...rail, angleDeg: 181 }] },
+      'keepOuts[0].angleDeg between -180 and 180, got 181',
+    ],
+    [
+      'a band along no edge',
+      { keepOuts: [{ ...rail, shape: 'band', edge: 'top' }] },
+      'keepOuts[0].edge to be one of left edge, right edge, front edge, back edge, got "top"',
+    ],
+    [
+      'a polygon of two corners',
+      { keepOuts: [{ ...rail, shape: 'polygon', corners: corners(2) }] },
+      'keepOuts[0].corners to hold 3 to 100 corners, got 2',
+    ],
+    [
+      'a polygon without corners',
+      { keepOuts: [{ ...rail, shape: 'polygon' }] },
+      'keepOuts[0].corners to be a list, got undefined',
+    ],
+    [
+      'a corner that is nowhere',
+      { keepOuts: [{ ...rail, shape: 'polygon', corners: [...corners(3), {}] }] },
+      'keepOuts[0].corners[3].xMm between -20000 and 20000, got undefined',
+    ],
+    [
+      'sides that cross',
+      { keepOuts: [{ ...rail, shape: 'polygon', corners: [a, c, b, d] }] },
+      'keepOuts[0].corners with sides that do not cross',
+    ],
+    [
+      'a keep-in without areas',
+      { keepIn: { id: 'frame', clearanceMm: 0, areas: [] } },
+      'keepIn.areas to hold an area, got none',
+    ],
+    [
+      'a keep-in with the name of a keep-out',
+      { keepIn: { id: 'rail', clearanceMm: 0, areas: [rail] } },
+      'keepIn.id unlike every other, got "rail", the name of keepOuts[0]',
+    ],
     ['no row', { rows: 0 }, 'rows a whole number between 1 and 20000, got 0'],
     ['a million holes', { columns: 1000, rows: 1000 }, 'at most 20000 holes, got columns 1000 by rows 1000'],
     ['keep-outs that are no list', { keepOuts: 'rail' }, 'keepOuts to be a list, got string'],
@@ -70,7 +130,7 @@ describe('layoutHoles refuses', () => {
     [
       'a keep-out of nobody',
       { keepOuts: [{ ...rail, belongsTo: 'floor' }] },
-      'keepOuts[0].belongsTo to be one of top, base, got "floor"',
+      'keepOuts[0].belongsTo to be one of top, strip, base, got "floor"',
     ],
     [
       'shrinking below 0',

@@ -1,5 +1,11 @@
-import { type Limits, plusZero, requireChoice, requireInputs, requireThat } from '@scantling/rules';
-import { requireFields } from './require-fields.ts';
+import {
+  type Limits,
+  plusZero,
+  requireChoice,
+  requireFields,
+  requireInputs,
+  requireThat,
+} from '@scantling/rules';
 import { changeBesideMetal } from './rules/change-beside-metal.ts';
 
 const CALLER = 'fitStrip';

@@ -1,5 +1,4 @@
-import { type Limits, plusZero, requireInputs, requireThat } from '@scantling/rules';
-import { requireFields } from './require-fields.ts';
+import { type Limits, plusZero, requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { changeAtRingAngle } from './rules/change-at-ring-angle.ts';
 
 const CALLER = 'panelChange';

@@ -27,6 +27,7 @@ export {
   type ListLimits,
   plusZero,
   requireChoice,
+  requireFields,
   requireInputs,
   requireList,
   requireThat,

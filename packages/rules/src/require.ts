@@ -54,6 +54,32 @@ export function requireInputs<I extends object>(
 }
 
 /**
+ * Throws unless every number of an object that lies inside the input is within its limits.
+ *
+ * @param caller - Name of the calling function, for the message.
+ * @param path - How the reader gets to the object: `boards[2]`.
+ * @param given - The object.
+ * @param limits - Limits of its numeric properties.
+ * @throws RangeError naming the path and the property, what is allowed and what was given.
+ * @example
+ * ```ts
+ * import { requireFields } from '@scantling/rules';
+ * requireFields('half', 'boards[2]', { widthMm: -1 }, { widthMm: { min: 0, max: 100 } }) // throws half requires boards[2].widthMm between 0 and 100, got -1
+ * ```
+ */
+export function requireFields(
+  caller: string,
+  path: string,
+  given: unknown,
+  limits: Readonly<Record<string, Limits>>,
+): void {
+  for (const [name, limit] of Object.entries(limits)) {
+    const value = (given as Record<string, unknown> | null | undefined)?.[name];
+    requireNumber(caller, `${path}.${name}`, value, limit);
+  }
+}
+
+/**
  * Throws unless a list has an allowed number of numbers, each within its limits.
  *
  * @param caller - Name of the calling function, for the message.

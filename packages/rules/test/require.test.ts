@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { plusZero, requireChoice, requireInputs, requireList, requireThat } from '../src/index.ts';
+import {
+  plusZero,
+  requireChoice,
+  requireFields,
+  requireInputs,
+  requireList,
+  requireThat,
+} from '../src/index.ts';
 
 const passes = (attempt: () => void): boolean => {
   try {
@@ -130,4 +137,18 @@ test('plusZero changes nothing but −0', () => {
       expect(plusZero(x)).toBe(Object.is(x, -0) ? 0 : x);
     }),
   );
+});
+
+test('numbers inside an object are held to the same limits, by their path', () => {
+  fc.assert(
+    fc.property(anything, limitsArb, (xMm, limits) => {
+      const outside = passes(() => requireInputs('demo', { xMm } as { xMm: number }, { xMm: limits }));
+      expect(passes(() => requireFields('demo', 'boards[1]', { xMm }, { xMm: limits }))).toBe(outside);
+    }),
+  );
+  for (const given of [undefined, null, 7, {}]) {
+    expect(() => requireFields('demo', 'boards[1]', given, { xMm: { min: 0, max: 1 } })).toThrow(
+      'demo requires boards[1].xMm between 0 and 1, got undefined',
+    );
+  }
 });

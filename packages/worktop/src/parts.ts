@@ -6,6 +6,7 @@ import type { BlockedHole, PlannedFinish, PlannedFixing, PlannedHole } from './r
 import type { Swing } from './season.ts';
 
 const keepOut = (obstacle: Obstacle, belongsTo: KeepOut['belongsTo']): KeepOut => ({
+  shape: 'rectangle',
   id: obstacle.name,
   xMm: obstacle.xMm,
   yMm: obstacle.yMm,
@@ -16,14 +17,15 @@ const keepOut = (obstacle: Obstacle, belongsTo: KeepOut['belongsTo']): KeepOut =
 });
 
 /** A screw is a keep-out too: it is fixed in the top, so no hole may run into it. */
-const screws = ({ fixings, shankDiameterMm, screwClearanceMm }: Plan['base']): Obstacle[] =>
+const screws = ({ fixings, shankDiameterMm, screwClearanceMm }: Plan['base']): KeepOut[] =>
   fixings.map(({ name, xMm, yMm }) => ({
-    name: `screw ${name}`,
-    xMm: xMm - shankDiameterMm / 2,
-    yMm: yMm - shankDiameterMm / 2,
-    lengthMm: shankDiameterMm,
-    widthMm: shankDiameterMm,
+    shape: 'circle',
+    id: `screw ${name}`,
+    xMm,
+    yMm,
+    diameterMm: shankDiameterMm,
     clearanceMm: screwClearanceMm,
+    belongsTo: 'top',
   }));
 
 /** People count from 1. */
@@ -50,7 +52,8 @@ export function plannedHoles(
     edgeMarginMm,
     keepOuts: [
       ...base.members.map((member) => keepOut(member, 'base')),
-      ...[...top.inlays, ...screws(base)].map((inlay) => keepOut(inlay, 'top')),
+      ...top.inlays.map((inlay) => keepOut(inlay, 'strip')),
+      ...screws(base),
     ],
     movement: { fixedLineYMm: base.fixedLineMm, ...swing },
   });

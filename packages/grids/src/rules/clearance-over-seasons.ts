@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { geometryPrimer2011 } from '@scantling/rules/sources';
-import { distanceToRectangle, type Movement, nearestOnTheWay } from '../geometry.ts';
+import { fromSides, type Movement, wayOf } from '../geometry.ts';
 import {
   type ClearanceToRectangleInput,
   clearanceLimits,
@@ -42,9 +42,12 @@ export interface ClearanceOverSeasons {
 export function clearanceOverSeasons(input: ClearanceOverSeasonsInput): ClearanceOverSeasons {
   requireInputs<ClearanceToRectangleInput>('clearanceOverSeasons', input, clearanceLimits);
   requireInputs<Movement>('clearanceOverSeasons', input, movementLimits);
-  const { holeXMm, holeYMm, holeDiameterMm } = input;
-  const nearestYMm = nearestOnTheWay(holeYMm, input, input);
-  return { clearanceMm: distanceToRectangle(holeXMm, nearestYMm, input) - holeDiameterMm / 2 };
+  const { holeXMm, holeYMm, holeDiameterMm, xMm, yMm, lengthMm, widthMm } = input;
+  const { lowMm, highMm } = wayOf(holeYMm, input);
+  const beyondX = Math.max(xMm - holeXMm, holeXMm - xMm - lengthMm);
+  // A hole that passes the middle of the rectangle is nearest there.
+  const beyondY = Math.max(yMm - highMm, lowMm - yMm - widthMm, -widthMm / 2);
+  return { clearanceMm: fromSides(beyondX, beyondY) - holeDiameterMm / 2 };
 }
 
 export const clearanceOverSeasonsRule = /* @__PURE__ */ defineRule(() => ({

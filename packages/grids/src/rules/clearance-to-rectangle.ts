@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { geometryPrimer2011 } from '@scantling/rules/sources';
-import { distanceToRectangle } from '../geometry.ts';
+import { fromSides } from '../geometry.ts';
 
 /** Limits of a hole and a rectangle, wherever their clearance is asked for. */
 export const clearanceLimits = {
@@ -53,8 +53,10 @@ export interface ClearanceToRectangle {
  */
 export function clearanceToRectangle(input: ClearanceToRectangleInput): ClearanceToRectangle {
   requireInputs('clearanceToRectangle', input, clearanceLimits);
-  const { holeXMm, holeYMm, holeDiameterMm } = input;
-  return { clearanceMm: distanceToRectangle(holeXMm, holeYMm, input) - holeDiameterMm / 2 };
+  const { holeXMm, holeYMm, holeDiameterMm, xMm, yMm, lengthMm, widthMm } = input;
+  const beyondX = Math.max(xMm - holeXMm, holeXMm - xMm - lengthMm);
+  const beyondY = Math.max(yMm - holeYMm, holeYMm - yMm - widthMm);
+  return { clearanceMm: fromSides(beyondX, beyondY) - holeDiameterMm / 2 };
 }
 
 export const clearanceToRectangleRule = /* @__PURE__ */ defineRule(() => ({

@@ -1,0 +1,67 @@
+import { distancesToBox, distanceTo, type Movement, type Outline, type Range } from './geometry.ts';
+import type { GridTerms } from './layout-holes.ts';
+import { beyondEdge, type Edge, outlineOf } from './shape.ts';
+
+/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
+export const SAME_MM = 1e-6;
+
+/** What a hole keeps away from, or within. */
+export interface Obstacle {
+  readonly name: string;
+  readonly neededMm: number;
+  readonly reason?: string | undefined;
+  /** One outline; of areas that a hole keeps within, any. */
+  readonly outlines: readonly Outline[];
+  /** Whether a hole keeps within it rather than away from it. */
+  readonly within: boolean;
+  /** How holes move past it; left out where it moves with them. */
+  readonly movement?: Movement | undefined;
+}
+
+export const edges: readonly Edge[] = ['left edge', 'right edge', 'front edge', 'back edge'];
+
+/** Everything that a hole keeps away from: keep-outs in their order, the keep-in, the edges of the panel. */
+export function obstaclesOf(grid: GridTerms): Obstacle[] {
+  const { panel, keepOuts, keepIn, edgeMarginMm, movement } = grid;
+  return [
+    ...keepOuts.map((keepOut) => ({
+      name: keepOut.id,
+      neededMm: keepOut.clearanceMm,
+      reason: keepOut.reason,
+      outlines: [outlineOf(keepOut, panel)],
+      within: false,
+      movement: keepOut.belongsTo === 'base' ? movement : undefined,
+    })),
+    ...(keepIn ? [keepIn] : []).map(({ id, clearanceMm, areas }) => ({
+      name: id,
+      neededMm: clearanceMm,
+      outlines: areas.map((area) => outlineOf(area, panel)),
+      within: true,
+    })),
+    ...edges.map((edge) => ({
+      name: edge,
+      neededMm: edgeMarginMm,
+      outlines: [beyondEdge(edge, panel)],
+      within: false,
+    })),
+  ];
+}
+
+/** From a point to what it keeps away from, or from the outline that it keeps within; negative where it does not. */
+export function distanceMm({ outlines, within, movement }: Obstacle, xMm: number, yMm: number): number {
+  const distances = outlines.map((outline) => distanceTo(outline, xMm, yMm, movement));
+  return within ? -Math.min(...distances) : Math.min(...distances);
+}
+
+/** Between which distances from an obstacle every place of a range is, mm: least and most. */
+export function distancesMm(obstacle: Obstacle, range: Range): readonly [number, number] {
+  const { outlines, within, movement } = obstacle;
+  const [outline] = outlines;
+  if (!within && outlines.length === 1 && outline && 'x1' in outline)
+    return distancesToBox(outline, range, movement);
+  // From the middle of the range a distance changes by no more than the way there; a moving hole's by its swelling too.
+  const { x1, x2, y1, y2 } = range;
+  const middle = distanceMm(obstacle, (x1 + x2) / 2, (y1 + y2) / 2);
+  const reach = (Math.hypot(x2 - x1, y2 - y1) / 2) * (1 + (movement?.swellPct ?? 0) / 100);
+  return [middle - reach, middle + reach];
+}
