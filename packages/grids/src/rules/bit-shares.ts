@@ -1,6 +1,6 @@
 import { defineRule, requireList, requireThat } from '@scantling/rules';
 import { euclidElements, pilotHoleArticle } from '@scantling/rules/sources';
-import { drillingCare } from '../cautions.ts';
+import { drillingCare, pointNeedsWood } from '../cautions.ts';
 
 const limits = { min: 0.1, max: 500, minItems: 1, maxItems: 6 } as const;
 
@@ -103,8 +103,5 @@ export const bitSharesRule = /* @__PURE__ */ defineRule(() => ({
       },
     },
   ],
-  cautions: [
-    drillingCare,
-    'A spade or Forstner bit needs wood under its point: bore with it first, or use a twist bit to open a hole.',
-  ],
+  cautions: [drillingCare, pointNeedsWood],
 }));

@@ -1,5 +1,5 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
-import { drillingCare } from '../cautions.ts';
+import { drillingCare, tryTheStop } from '../cautions.ts';
 
 const limits = {
   thicknessMm: { min: 0, max: 1000 },
@@ -101,8 +101,5 @@ export const drillingDepthRule = /* @__PURE__ */ defineRule(() => ({
     { of: 'tipDepthMm', by: { depthMm: 'linear', pointLengthMm: 'linear' } },
     { of: 'leftMm', by: { thicknessMm: 'increasing', depthMm: 'decreasing', pointLengthMm: 'decreasing' } },
   ],
-  cautions: [
-    drillingCare,
-    'Tighten the stop so that it cannot slip, and try the depth in scrap. Clamp the backing board tight: it works only where it touches.',
-  ],
+  cautions: [drillingCare, tryTheStop],
 }));

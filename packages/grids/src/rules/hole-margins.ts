@@ -1,6 +1,6 @@
 import { defineRule, plusZero, type RuleExample, requireInputs } from '@scantling/rules';
 import { eurocode5, nds2018 } from '@scantling/rules/sources';
-import { notStructuralDesign } from '../cautions.ts';
+import { forLastingLoads, notStructuralDesign } from '../cautions.ts';
 
 const limits = { diameterMm: { min: 0, max: 100 } } as const;
 
@@ -113,10 +113,10 @@ a_{4,t} &= 4d, & a_{4,c} &= 3d, & a_2 &= 4d
     },
   ],
   examples: [
+    row(20, ['140', '80', '80', '60', '100', '80']),
     row(8, ['80', '32', '32', '24', '40', '32']),
     row(12, ['84', '48', '48', '36', '60', '48']),
     row(16, ['112', '64', '64', '48', '80', '64']),
-    row(20, ['140', '80', '80', '60', '100', '80']),
     row(24, ['168', '96', '96', '72', '120', '96']),
   ],
   laws: [
@@ -137,8 +137,5 @@ a_{4,t} &= 4d, & a_{4,c} &= 3d, & a_2 &= 4d
       source: { source: nds2018, at: 'Table 12.5.1A, full design value', confirmed: 'memory' },
     },
   ],
-  cautions: [
-    notStructuralDesign,
-    'It is asked of joints that carry a load for years. A bench peg that is pushed by hand may stand nearer: common practice, no source.',
-  ],
+  cautions: [notStructuralDesign, forLastingLoads],
 }));

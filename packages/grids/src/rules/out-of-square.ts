@@ -133,21 +133,21 @@ m &= \sqrt{\tfrac{1}{2}(d_1^2 + d_2^2)} - \sqrt{a^2 + b^2}
   ],
   examples: [
     {
-      given: { lengthMm: 90, widthMm: 70, diagonalMm: 140, otherDiagonalMm: 80 },
-      expect: { offSquareDeg: '31.6' },
-      from: {
-        source: parallelogramAnswer,
-        at: 'part 1: sides 7 and 9 cm, diagonals 8 and 14 cm, an angle of about 58.4°, which is 31.6° less than 90°',
-        confirmed: 'text',
-      },
-    },
-    {
       given: { lengthMm: 1500, widthMm: 600, diagonalMm: 1617, otherDiagonalMm: 1614 },
       expect: { offSquareDeg: '0.1543', leanMm: '1.6155', misfitMm: '-0.0487' },
       from: {
         workedByHand:
           '1617² − 1614² = 9693; 9693 / (4 × 1500 × 600) = 0.0026925; sin(0.15427°) = 0.0026925; 600 × 0.0026925 = 1.6155 mm; ' +
           '√((1617² + 1614²) / 2) = 1615.5007; √(1500² + 600²) = 1615.5494; 1615.5007 − 1615.5494 = −0.0487 mm',
+      },
+    },
+    {
+      given: { lengthMm: 90, widthMm: 70, diagonalMm: 140, otherDiagonalMm: 80 },
+      expect: { offSquareDeg: '31.6' },
+      from: {
+        source: parallelogramAnswer,
+        at: 'part 1: sides 7 and 9 cm, diagonals 8 and 14 cm, an angle of about 58.4°, which is 31.6° less than 90°',
+        confirmed: 'text',
       },
     },
   ],

@@ -58,6 +58,11 @@ export const squareDiagonalRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
+      given: { lengthMm: 1200, widthMm: 900 },
+      expect: { diagonalMm: '1500.0' },
+      from: { workedByHand: '1200² = 1440000 and 900² = 810000; √(1440000 + 810000) = 1500 mm' },
+    },
+    {
       given: { lengthMm: 196 * 25.4, widthMm: 163 * 25.4 },
       expect: { diagonalMm: { printed: '254.92159', unit: 'in', times: 25.4 } },
       within: {
@@ -70,11 +75,6 @@ export const squareDiagonalRule = /* @__PURE__ */ defineRule(() => ({
         confirmed: 'text',
         erratum: 'The thread prints 254.92159 in for the root of 64985, which is 254.92156 in.',
       },
-    },
-    {
-      given: { lengthMm: 1200, widthMm: 900 },
-      expect: { diagonalMm: '1500.0' },
-      from: { workedByHand: '1200² = 1440000 and 900² = 810000; √(1440000 + 810000) = 1500 mm' },
     },
   ],
   laws: [{ of: 'diagonalMm', by: { lengthMm: 'increasing', widthMm: 'increasing' } }],

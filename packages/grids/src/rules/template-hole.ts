@@ -1,6 +1,6 @@
 import { defineRule, requireInputs, requireThat } from '@scantling/rules';
 import { guideBushingAnswer, guideBushingThread, guideBushThread2004 } from '@scantling/rules/sources';
-import { routingCare } from '../cautions.ts';
+import { centreTheBushing, routingCare } from '../cautions.ts';
 
 const limits = {
   finishedDiameterMm: { min: 1, max: 5000 },
@@ -105,20 +105,20 @@ export const templateHoleRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { finishedDiameterMm: 152.4, bushingDiameterMm: 19.05, bitDiameterMm: 12.7 },
-      expect: { offsetMm: { printed: '0.125', unit: 'in', times: 25.4 } },
-      from: {
-        source: guideBushingAnswer,
-        at: 'a bit of 1/2 in in a bushing of 3/4 in: 1/8 in',
-        confirmed: 'text',
-      },
-    },
-    {
       given: { finishedDiameterMm: 20, bushingDiameterMm: 15, bitDiameterMm: 9 },
       expect: { offsetMm: '3' },
       from: {
         source: guideBushThread2004,
         at: 'a 9 mm bit in a 15 mm guide bush: half the difference, 3 mm',
+        confirmed: 'text',
+      },
+    },
+    {
+      given: { finishedDiameterMm: 152.4, bushingDiameterMm: 19.05, bitDiameterMm: 12.7 },
+      expect: { offsetMm: { printed: '0.125', unit: 'in', times: 25.4 } },
+      from: {
+        source: guideBushingAnswer,
+        at: 'a bit of 1/2 in in a bushing of 3/4 in: 1/8 in',
         confirmed: 'text',
       },
     },
@@ -136,8 +136,5 @@ export const templateHoleRule = /* @__PURE__ */ defineRule(() => ({
     { of: 'templateDiameterMm', by: { finishedDiameterMm: 'linear', bushingDiameterMm: 'linear' } },
     { of: 'offsetMm', by: { bushingDiameterMm: 'increasing', bitDiameterMm: 'decreasing' } },
   ],
-  cautions: [
-    routingCare,
-    'The router bit has to stand in the middle of the bushing, or the offset is not the same all round. Try the template in scrap.',
-  ],
+  cautions: [routingCare, centreTheBushing],
 }));

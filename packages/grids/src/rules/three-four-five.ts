@@ -95,6 +95,15 @@ export const threeFourFiveRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
+      given: { lengthMm: 1500, widthMm: 620, stepMm: 25.4 },
+      expect: { times: '8.0', shortLegMm: '609.60', longLegMm: '812.80', diagonalMm: '1016.00' },
+      from: {
+        workedByHand:
+          'a third of the shorter side is 620 / 3 = 206.667, less than 1500 / 4 = 375; 206.667 / 25.4 = 8.136, so 8 in to a part: ' +
+          '3 × 8 × 25.4 = 609.60; 4 × 8 × 25.4 = 812.80; 5 × 8 × 25.4 = 1016.00 mm',
+      },
+    },
+    {
       given: { lengthMm: 20 * 304.8, widthMm: 15 * 304.8, stepMm: 304.8 },
       expect: {
         shortLegMm: { printed: '15', unit: 'ft', times: 304.8 },
@@ -105,15 +114,6 @@ export const threeFourFiveRule = /* @__PURE__ */ defineRule(() => ({
         source: framingReferenceLines,
         at: 'for a 25 ft tape: 20 ft on one side, 15 ft on the other, 25 ft across',
         confirmed: 'text',
-      },
-    },
-    {
-      given: { lengthMm: 1500, widthMm: 620, stepMm: 25.4 },
-      expect: { times: '8.0', shortLegMm: '609.60', longLegMm: '812.80', diagonalMm: '1016.00' },
-      from: {
-        workedByHand:
-          'a third of the shorter side is 620 / 3 = 206.667, less than 1500 / 4 = 375; 206.667 / 25.4 = 8.136, so 8 in to a part: ' +
-          '3 × 8 × 25.4 = 609.60; 4 × 8 × 25.4 = 812.80; 5 × 8 × 25.4 = 1016.00 mm',
       },
     },
   ],

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
 import { tearOutMessage } from '@scantling/rules/sources';
-import { drillingCare } from '../cautions.ts';
+import { drillingCare, slowlyFromTheSecondFace } from '../cautions.ts';
 
 const limits = {
   thicknessMm: { min: 0, max: 1000 },
@@ -112,5 +112,5 @@ export const turnOverDepthRule = /* @__PURE__ */ defineRule(() => ({
     { of: 'firstDepthMm', by: { thicknessMm: 'linear', pointLengthMm: 'linear', showingMm: 'linear' } },
     { of: 'secondDepthMm', by: { pointLengthMm: 'increasing', showingMm: 'decreasing' } },
   ],
-  cautions: [drillingCare, 'A spade bit has little left to hold it from the second face: go slowly.'],
+  cautions: [drillingCare, slowlyFromTheSecondFace],
 }));
