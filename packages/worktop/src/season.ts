@@ -1,5 +1,4 @@
-import { equilibriumMoisture, widthChange } from '@scantling/movement';
-import { requireThat } from '@scantling/rules';
+import { seasonalMovement as movementOverYear, yearFromExtremes } from '@scantling/movement';
 import { findMovementCoefficients, movementCoefficientTable, namesNear } from '@scantling/species';
 import type { Plan } from './plan.ts';
 import type { SeasonalMovement } from './result.ts';
@@ -12,42 +11,48 @@ export interface Swing {
 
 type Coefficients = NonNullable<ReturnType<typeof findMovementCoefficients>>;
 
-function coefficients(species: string): Coefficients {
-  const name = 'planWorktop requires top.species';
-  let found: Coefficients | null;
+/** What a package refuses, said of the plan and with the path in it. */
+function asPlan<T>(said: string, path: string, compute: () => T): T {
   try {
-    found = findMovementCoefficients(species);
+    return compute();
   } catch (error) {
-    throw new RangeError((error as Error).message.replace('findMovementCoefficients requires name', name));
+    throw new RangeError((error as Error).message.replace(said, `planWorktop requires ${path}`));
   }
+}
+
+function coefficients(species: string): Coefficients {
+  const found = asPlan('findMovementCoefficients requires name', 'top.species', () =>
+    findMovementCoefficients(species),
+  );
   if (found) return found;
   const table = `the ${movementCoefficientTable.length} woods in the table of movement coefficients`;
   const near = namesNear(species, movementCoefficientTable).join('; ');
-  throw new RangeError(`${name} to be one of ${table}, got "${species}"${near && `; near it: ${near}`}`);
+  throw new RangeError(
+    `planWorktop requires top.species to be one of ${table}, got "${species}"${near && `; near it: ${near}`}`,
+  );
 }
 
 /** Moisture content and width of the top at the year's extremes. */
 export function seasonalMovement({ top, seasons }: Pick<Plan, 'top' | 'seasons'>): SeasonalMovement {
   const { species, citation, tangentialPerPct, radialPerPct } = coefficients(top.species);
   const coefficientPerPct = top.cut === 'flatsawn' ? tangentialPerPct : radialPerPct;
-  const driestMoisturePct = equilibriumMoisture(seasons.driest).moisturePct;
-  const wettestMoisturePct = equilibriumMoisture(seasons.wettest).moisturePct;
-  requireThat(
-    'planWorktop',
-    driestMoisturePct <= wettestMoisturePct,
-    `seasons.driest to dry the wood more than seasons.wettest, got ${driestMoisturePct.toFixed(1)} % and ${wettestMoisturePct.toFixed(1)} %`,
-  );
-  const changeAt = (toMoisturePct: number) =>
-    widthChange({ widthMm: top.widthMm, coefficientPerPct, fromMoisturePct: top.moisturePct, toMoisturePct })
-      .changeMm;
+  const { widthMm, moisturePct } = top;
+  const year = asPlan('yearFromExtremes requires ', 'seasons.', () => yearFromExtremes(seasons));
+  const { driestMoisturePct, wettestMoisturePct } = year;
+  const { driestChangeMm, wettestChangeMm } = movementOverYear({
+    year,
+    widthMm,
+    moisturePct,
+    coefficientPerPct,
+  });
   return {
     species,
     citation,
     coefficientPerPct,
     driestMoisturePct,
     wettestMoisturePct,
-    driestChangeMm: changeAt(driestMoisturePct),
-    wettestChangeMm: changeAt(wettestMoisturePct),
+    driestChangeMm,
+    wettestChangeMm,
   };
 }
 

@@ -154,7 +154,7 @@ describe('a plan that does not go together', () => {
   test('seasons the wrong way round are refused', () => {
     const { seasons, ...rest } = bench();
     const turned = { ...rest, seasons: { driest: seasons.wettest, wettest: seasons.driest } };
-    expect(() => planWorktop(turned)).toThrow(/^planWorktop requires seasons\.driest to dry the wood more/);
+    expect(() => planWorktop(turned)).toThrow(/^planWorktop requires seasons\.driest to keep wood no wetter/);
   });
 });
 
