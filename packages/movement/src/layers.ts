@@ -38,14 +38,13 @@ interface Layer {
   readonly share: number;
   /** Its thickness over the length of a step. */
   readonly heldMmPerDay: number;
-  /** How easily water comes from the layer below. */
-  readonly fromBelowMmPerDay: number;
-  /** What the sum of the layer above counts for here. */
+  /** What the sum of the layer above counts for in its own; for the first layer, the air. */
   readonly fromAbove: number;
-  /** What its own moisture content counts for, the layers above eliminated. */
-  readonly pivotMmPerDay: number;
-  /** What that is to come to, less what the layer below adds. */
+  /** Held water and what came from above, this step. */
   sum: number;
+  /** What its sum counts for in its moisture content, days to the millimetre, and what the layer below counts for. */
+  readonly ownDaysPerMm: number;
+  readonly fromBelow: number;
 }
 
 /** Upper edge of a layer as a share of the thickness: layers are thin at the faces, where moisture changes most. */
@@ -70,23 +69,18 @@ export function cutIntoLayers(sheet: Sheet, resolution: Resolution, startPct: nu
 
   const layers: Layer[] = [];
   let fromAbove = passMmPerDay(0);
-  let lostAbove = fromAbove;
+  // How easily water gets out past the layers above, once they are eliminated.
+  let leakMmPerDay = fromAbove;
   for (let i = 0; i < layerCount; i++) {
     const heldMmPerDay = widthMm(i) / stepDays;
-    const fromBelowMmPerDay = passMmPerDay(i + 1);
-    const pivotMmPerDay = heldMmPerDay + lostAbove + fromBelowMmPerDay;
+    const keptMmPerDay = heldMmPerDay + leakMmPerDay;
+    const belowMmPerDay = passMmPerDay(i + 1);
+    const ownDaysPerMm = 1 / (keptMmPerDay + belowMmPerDay);
+    const fromBelow = belowMmPerDay * ownDaysPerMm;
     const share = widthMm(i) / thicknessMm;
-    layers.push({
-      moisturePct: startPct,
-      share,
-      heldMmPerDay,
-      fromAbove,
-      fromBelowMmPerDay,
-      pivotMmPerDay,
-      sum: 0,
-    });
-    fromAbove = fromBelowMmPerDay / pivotMmPerDay;
-    lostAbove = fromAbove * (heldMmPerDay + lostAbove);
+    layers.push({ moisturePct: startPct, share, heldMmPerDay, fromAbove, sum: 0, ownDaysPerMm, fromBelow });
+    fromAbove = fromBelow;
+    leakMmPerDay = fromBelow * keptMmPerDay;
   }
   const upwards = layers.toReversed();
   const [top, underside] = [layers[0], upwards[0]] as [Layer, Layer];
@@ -105,7 +99,7 @@ export function cutIntoLayers(sheet: Sheet, resolution: Resolution, startPct: nu
       }
       let below = outsidePct;
       for (const layer of upwards) {
-        below = (layer.sum + layer.fromBelowMmPerDay * below) / layer.pivotMmPerDay;
+        below = layer.ownDaysPerMm * layer.sum + layer.fromBelow * below;
         layer.moisturePct = below;
       }
     },
