@@ -114,8 +114,6 @@ function byWidthsThatJustDo(input: PanelInGrooveInput): number {
   return (widestMm - narrowestMm) / (edges / shrunk + edges / swollen);
 }
 
-const percent = { kind: 'number', unit: '%', ...moisture } as const;
-
 const door = {
   openingMm: 300,
   grooveDepthMm: 10,
@@ -151,9 +149,9 @@ export const panelInGrooveRule = /* @__PURE__ */ defineRule<PanelInGrooveInput, 
       ...limits.coefficientPerPct,
       help: 'Tangential for flatsawn panels, radial for quartersawn ones.',
     },
-    buildingMoisturePct: { ...percent, label: 'Moisture content when cut' },
-    driestMoisturePct: { ...percent, label: 'Driest moisture content' },
-    wettestMoisturePct: { ...percent, label: 'Wettest moisture content' },
+    buildingMoisturePct: { kind: 'number', unit: '%', ...moisture, label: 'Moisture content when cut' },
+    driestMoisturePct: { kind: 'number', unit: '%', ...moisture, label: 'Driest moisture content' },
+    wettestMoisturePct: { kind: 'number', unit: '%', ...moisture, label: 'Wettest moisture content' },
     held: {
       kind: 'choice',
       label: 'Held',
