@@ -35,6 +35,10 @@ export const largerRules: Readonly<
     maxGzipBytes: 600,
     because: 'Four inputs that are tied to each other, each named in its refusal, and three results.',
   },
+  'grids/standard-tolerance': {
+    maxGzipBytes: 600,
+    because: 'It tells thirteen grades by their names, each with its factor.',
+  },
   'finishing/mix-by-parts': {
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',

@@ -27,7 +27,14 @@ export {
   type PinSpan,
 } from './longest-pin-span.ts';
 export { type CentreMark, type CentreMarks, type CentresToMark, markCentres } from './mark-centres.ts';
-export { type FitVerdict, type PinFit, type PinFitInput, pinFit, type SeasonFit } from './pin-fit.ts';
+export {
+  type FitVerdict,
+  type LimitingPin,
+  type PinFit,
+  type PinFitInput,
+  pinFit,
+  type SeasonFit,
+} from './pin-fit.ts';
 export type { PinTerms } from './pin-terms.ts';
 export type { HoleClass, LimitDeviationsRow, ShaftClass } from './rows.ts';
 export {
@@ -122,6 +129,7 @@ export {
   type StandardToleranceInput,
   standardTolerance,
   standardToleranceRule,
+  type ToleranceGrade,
 } from './rules/standard-tolerance.ts';
 export {
   type TemplateHole,

@@ -6,13 +6,13 @@ export interface LongestPinSpanInput extends PinTerms {
   /** From hole to hole across the grain, mm: from the diameter of the holes to 10 000. */
   readonly pitchMm: number;
   /** How many pitches the grid has across the grain, 1 to 1000. */
-  readonly mostPitches: number;
+  readonly mostPitchCount: number;
 }
 
 /** A span between the first and the last pin. */
 export interface PinSpan {
   /** 0 where only a single pin goes in. */
-  readonly pitches: number;
+  readonly pitchCount: number;
   readonly spanMm: number;
 }
 
@@ -35,34 +35,34 @@ export interface LongestPinSpan {
  * import { longestPinSpan } from '@scantling/grids';
  * longestPinSpan({
  *   pitchMm: 96,
- *   mostPitches: 6,
+ *   mostPitchCount: 6,
  *   pin: { lowerLimitMm: 19, upperLimitMm: 19.1 },
  *   hole: { lowerLimitMm: 20, upperLimitMm: 20.2 },
  *   pinPositionErrorMm: 0.05,
  *   holePositionErrorMm: 0.1,
  *   swellPct: 0.25,
  *   shrinkPct: 0.5,
- * }) // => { worstCase: { pitches: 1, spanMm: 96 }, rootSumSquare: { pitches: 1, spanMm: 96 } }
+ * }) // => { worstCase: { pitchCount: 1, spanMm: 96 }, rootSumSquare: { pitchCount: 1, spanMm: 96 } }
  * ```
  */
 export function longestPinSpan(input: LongestPinSpanInput): LongestPinSpan {
   checkPinTerms('longestPinSpan', input);
-  const { pitchMm, mostPitches, hole, holePositionErrorMm } = input;
+  const { pitchMm, mostPitchCount, hole, holePositionErrorMm } = input;
   requireInputs(
     'longestPinSpan',
-    { pitchMm, mostPitches },
+    { pitchMm, mostPitchCount },
     {
       pitchMm: { min: hole.upperLimitMm + 2 * holePositionErrorMm, max: 10_000 },
-      mostPitches: { min: 1, max: 1000, integer: true },
+      mostPitchCount: { min: 1, max: 1000, integer: true },
     },
   );
   const longest = (kind: keyof Margins): PinSpan | null => {
-    for (let pitches = mostPitches; pitches >= 0; pitches--) {
+    for (let pitches = mostPitchCount; pitches >= 0; pitches--) {
       const spanMm = pitches * pitchMm;
       const margins = Object.values(acrossGrain(input)).map(
         (scale) => marginsOf(input, scale, pitches === 0 ? 1 : 2, (Math.abs(scale - 1) * spanMm) / 2)[kind],
       );
-      if (Math.min(...margins) >= -SAME_MM) return { pitches, spanMm };
+      if (Math.min(...margins) >= -SAME_MM) return { pitchCount: pitches, spanMm };
     }
     return null;
   };

@@ -28,6 +28,11 @@ export interface FitVerdict {
   readonly goesIn: boolean;
 }
 
+/** A pin that touches first: its index, and where it is on the body. */
+export interface LimitingPin extends Point {
+  readonly index: number;
+}
+
 /** The fit at one time of the year. */
 export interface SeasonFit {
   /** With every size and place at its limit, all against it. */
@@ -38,8 +43,8 @@ export interface SeasonFit {
   readonly atMostMm: number;
   /** How far the body turns to go in, degrees, anticlockwise seen from above; 0 wherever turning is no help. */
   readonly turnDeg: number;
-  /** Indices of the pins that touch first. */
-  readonly limitingPins: readonly number[];
+  /** The pins that touch first. */
+  readonly limitingPins: readonly LimitingPin[];
 }
 
 /** Whether a body goes in over the year, and the one slot that would make it. */
@@ -82,7 +87,7 @@ export interface PinFit {
  * });
  * fit.now.worstCase // => { marginMm: 0.6, goesIn: true }
  * fit.shrunken.worstCase // => { marginMm: -0.94, goesIn: false }
- * fit.slot // => { pin: 0, axis: 'y', lengthMm: 1.89 }
+ * fit.slot // => { index: 0, axis: 'y', lengthMm: 1.89 }
  * ```
  */
 export function pinFit(input: PinFitInput): PinFit {
@@ -101,7 +106,7 @@ export function pinFit(input: PinFitInput): PinFit {
       rootSumSquare: verdict(rootSumSquareMm),
       atMostMm: plusZero(marginsOf(input, scale, pins.length, leastMissMm(pins, placed)).worstCaseMm),
       turnDeg: plusZero((setting.turnRad * 180) / Math.PI),
-      limitingPins: setting.limiting,
+      limitingPins: setting.limiting.map((index) => ({ index, ...(pins[index] as Point) })),
     };
   };
   const year = { now: fitIn('now'), swollen: fitIn('swollen'), shrunken: fitIn('shrunken') };
@@ -173,7 +178,8 @@ function shortestSlot(
         return (2 * Math.min(...ways)) / (axis === 'y' ? scale : 1);
       });
       const lengthMm = Math.max(...lengths);
-      if (lengthMm < (shortest?.lengthMm ?? Number.POSITIVE_INFINITY)) shortest = { pin, axis, lengthMm };
+      if (lengthMm < (shortest?.lengthMm ?? Number.POSITIVE_INFINITY))
+        shortest = { index: pin, axis, lengthMm };
     }
   }
   return shortest;

@@ -6,7 +6,7 @@ import { smallestCircle } from './smallest-circle.ts';
 /** One hole made into a slot, so that the pins always go in. */
 export interface PinSlot {
   /** Index of the pin whose hole it is. */
-  readonly pin: number;
+  readonly index: number;
   /** Along the grain (x) or across it (y). */
   readonly axis: 'x' | 'y';
   /** Between the centres of its round ends, mm; the hole's place is half-way. As long overall as this and a hole. */

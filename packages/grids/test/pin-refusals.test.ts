@@ -67,11 +67,15 @@ describe('pinFit refuses', () => {
 });
 
 describe('longestPinSpan refuses', () => {
-  const given = { ...press, pitchMm: 96, mostPitches: 6 };
+  const given = { ...press, pitchMm: 96, mostPitchCount: 6 };
   test.each<[string, object, string]>([
     ['a pitch that leaves no wood', { pitchMm: 20 }, 'pitchMm between 20.4 and 10000, got 20'],
-    ['half a pitch', { mostPitches: 2.5 }, 'mostPitches a whole number between 1 and 1000, got 2.5'],
-    ['a million pitches', { mostPitches: 1e6 }, 'mostPitches a whole number between 1 and 1000, got 1000000'],
+    ['half a pitch', { mostPitchCount: 2.5 }, 'mostPitchCount a whole number between 1 and 1000, got 2.5'],
+    [
+      'a million pitches',
+      { mostPitchCount: 1e6 },
+      'mostPitchCount a whole number between 1 and 1000, got 1000000',
+    ],
     ['no pin', { pin: undefined }, 'pin.lowerLimitMm between 0.1 and 1000, got undefined'],
   ])('%s', (_, change, says) => {
     const asked = () => longestPinSpan({ ...given, ...change } as typeof given);

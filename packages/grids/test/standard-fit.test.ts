@@ -7,6 +7,7 @@ import {
   type StandardFitInput,
   standardFit,
   standardTolerance,
+  type ToleranceGrade,
 } from '../src/index.ts';
 
 /**
@@ -40,7 +41,7 @@ describe('standardTolerance beside the printed tables', () => {
   const cells = Object.entries(printed).flatMap(([grade, widths]) =>
     widths.map((printedUm, i) => {
       const [overMm = Number.NaN, upToMm = Number.NaN] = steps.slice(i);
-      const ours = standardTolerance({ overMm, upToMm, grade: Number(grade) }).toleranceUm;
+      const ours = standardTolerance({ overMm, upToMm, grade: `IT${grade}` as ToleranceGrade }).toleranceUm;
       return { cell: `IT${grade} over ${overMm}`, printedUm, off: Math.abs(ours - printedUm) };
     }),
   );
@@ -50,6 +51,16 @@ describe('standardTolerance beside the printed tables', () => {
     expect(cells).toHaveLength(90);
     expect(cells.filter((one) => !rounded(one)).map(({ cell }) => cell)).toEqual(otherwiseRounded);
     for (const { printedUm, off } of cells) expect(off).toBeLessThan(2 * roundedTo(printedUm));
+  });
+
+  // Source: as an engineering reference site quotes ISO 286-1: from IT6 upwards, ten times as much at each fifth step.
+  test('is ten times as wide five grades on', () => {
+    const width = (grade: number) =>
+      standardTolerance({ overMm: 18, upToMm: 30, grade: `IT${grade}` as ToleranceGrade }).toleranceUm;
+    for (let grade = 6; grade <= 13; grade++) {
+      expect(width(grade + 5) / width(grade)).toBeCloseTo(10, 10);
+      expect(width(grade + 1)).toBeGreaterThan(width(grade));
+    }
   });
 
   test('the widths of our own table are those of the printed one', () => {

@@ -2,7 +2,7 @@ import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { instructorTrainingDrawing, iso2862, toleranceGradeFormulas } from '@scantling/rules/sources';
 import { iso2862LimitDeviations } from '../data/iso-286-2--limit-deviations.generated.ts';
 import type { HoleClass, ShaftClass } from '../rows.ts';
-import { standardTolerance } from './standard-tolerance.ts';
+import { standardTolerance, type ToleranceGrade } from './standard-tolerance.ts';
 
 const limits = { nominalMm: { min: 0, max: 500 } } as const;
 
@@ -61,7 +61,7 @@ function upperByFormula(input: LimitsOfSizeInput): number {
   );
   const { lowerLimitMm } = limitsOfSize(input);
   if (!step || lowerLimitMm === null) return Number.NaN;
-  const grade = Number(input.toleranceClass.slice(1));
+  const grade = `IT${input.toleranceClass.slice(1)}` as ToleranceGrade;
   return lowerLimitMm + standardTolerance({ ...step, grade }).toleranceUm / 1000;
 }
 
