@@ -1,6 +1,7 @@
 import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import starlightLinksValidator from 'starlight-links-validator';
+import { ruleModules } from './rule-modules.ts';
 
 // Building this site tells nobody: Astro asks for this before it first reports.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
@@ -31,6 +32,7 @@ export default defineConfig({
     }),
   ],
   vite: {
+    plugins: [ruleModules()],
     environments: {
       client: { resolve },
       prerender: { resolve: resolveOnServer },

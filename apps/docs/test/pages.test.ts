@@ -56,7 +56,8 @@ test('the page of a rule says of each citation what was seen of it', async () =>
   const page = await site.open(WIDTH_CHANGE);
   expect(await page.locator('#sources ~ ul').last().locator('li').allTextContents()).toEqual([
     expect.stringMatching(/Table 13-5.*: seen in a reprint\./),
-    expect.stringMatching(/Eq\. 13-2, p\. 13-17: from memory\./),
+    expect.stringMatching(/Eq\. 13-2: seen in the text\./),
+    expect.stringMatching(/its page: 13-17: from memory\./),
   ]);
   const peer = page.locator('li', { hasText: 'the change by total shrinkage' });
   expect(await peer.textContent()).toMatch(/within 2\.5 % of the figure: .*Eq\. 13-3.*\(from memory\)/);

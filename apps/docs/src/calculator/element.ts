@@ -1,18 +1,18 @@
+import packages from 'virtual:rules';
 import { type AnyRule, rulesIn } from '@scantling/rules';
 import { type Answer, answer } from './answer.ts';
 import { restateField } from './field.ts';
 import { isLengthUnit, LENGTH_UNIT, type LengthUnit } from './lengths.ts';
 
-// One chunk a rule: a page loads only its own card and function.
-const ruleModules = import.meta.glob<object>('../../../../packages/*/src/rules/*.ts');
-
 /** A link can carry any text: fields show its beginning, which is enough to be refused. */
 const LONGEST_TEXT = 2100;
 
+/** One chunk a rule: a page loads only its own card and function. */
 async function loadRule(id: string): Promise<AnyRule> {
-  const [name, file] = id.split('/');
-  const load = ruleModules[`../../../../packages/${name}/src/rules/${file}.ts`];
-  const rule = load && rulesIn(await load()).find((one) => one.id === id);
+  const [name = '', file = ''] = id.split('/');
+  const ofPackage = await packages[name]?.();
+  const exported = await ofPackage?.default[file]?.();
+  const rule = exported && rulesIn(exported).find((one) => one.id === id);
   if (!rule) throw new Error(`There is no rule ${id}.`);
   return rule;
 }

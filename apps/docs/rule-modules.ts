@@ -1,0 +1,34 @@
+import { globSync } from 'node:fs';
+import { basename, join } from 'node:path';
+
+const packagesDir = join(import.meta.dirname, '../../packages');
+
+const files = (pattern: string) => globSync(pattern, { cwd: packagesDir }).sort();
+
+/** A module whose default export loads other modules by name. */
+const loaders = (specifiers: readonly (readonly [string, string])[]) =>
+  `export default {${specifiers
+    .map(([name, from]) => `${JSON.stringify(name)}: () => import(${JSON.stringify(from)})`)
+    .join()}};`;
+
+/**
+ * The rules as modules that a page loads one of: `virtual:rules` loads the list of a package, and that the rule. With
+ * one list of all of them, every page would carry the names of every rule there is.
+ */
+export function ruleModules() {
+  const PREFIX = 'virtual:rules';
+  return {
+    name: 'rule-modules',
+    resolveId: (id: string) => (id.startsWith(PREFIX) ? `\0${id}` : undefined),
+    load(id: string) {
+      if (id === `\0${PREFIX}`) {
+        const names = new Set(files('*/src/rules/*.ts').map((file) => file.split('/')[0] as string));
+        return loaders([...names].map((name) => [name, `${PREFIX}/${name}`] as const));
+      }
+      if (!id.startsWith(`\0${PREFIX}/`)) return;
+      const name = id.slice(PREFIX.length + 2);
+      const rules = files(`${name}/src/rules/*.ts`);
+      return loaders(rules.map((file) => [basename(file, '.ts'), join(packagesDir, file)] as const));
+    },
+  };
+}
