@@ -40,7 +40,7 @@ function rowOf(table: AccuracyTable): string[] {
   requireFigures(table);
   const { title, unit, decimals, deviations } = table;
   const off = deviations.map(away);
-  const shown = (figure: number) => `${figure.toFixed(decimals)} ${unit}`;
+  const shown = (figure: number) => `${figure.toFixed(decimals)} ${unit}`.trimEnd();
   const origins = (['text', 'memory', 'computed'] as const).flatMap((confirmed) => {
     const n = deviations.filter((one) => one.confirmed === confirmed).length;
     return n === 0 ? [] : [`${n} ${confirmed}`];
