@@ -65,7 +65,8 @@ export interface PinFit {
 /**
  * Whether a rigid body with pins (a jig, a sewing frame, a press) goes into holes bored in wood, now and at both ends of
  * the season. The body may shift and turn as a whole. Worst case is a proof: a setting is found that clears whatever the
- * errors are, and where `atMostMm` is the same no other is better. Along the grain wood is taken to keep its length.
+ * errors are, and where `atMostMm` is the same no other is better. Between two times of the year the fit is no worse
+ * than at the worse of them. Along the grain wood is taken to keep its length.
  *
  * @param input - Pins, holes, their limits and errors, and how far the wood moves across the grain; lengths in mm.
  * @returns A verdict for each time of the year, and a slot that would help.
@@ -106,7 +107,11 @@ export function pinFit(input: PinFitInput): PinFit {
       rootSumSquare: verdict(rootSumSquareMm),
       atMostMm: plusZero(marginsOf(input, scale, pins.length, leastMissMm(pins, placed)).worstCaseMm),
       turnDeg: plusZero((setting.turnRad * 180) / Math.PI),
-      limitingPins: setting.limiting.map((index) => ({ index, ...(pins[index] as Point) })),
+      limitingPins: setting.limiting.map((index) => ({
+        index,
+        xMm: plusZero((pins[index] as Point).xMm),
+        yMm: plusZero((pins[index] as Point).yMm),
+      })),
     };
   };
   const year = { now: fitIn('now'), swollen: fitIn('swollen'), shrunken: fitIn('shrunken') };

@@ -177,12 +177,11 @@ describe('pinFit beside every corner of the errors', () => {
   });
 
   test('with the slot it always goes in; with a shorter one it does not', () => {
-    let slots = 0;
+    const slotted = few.filter((input) => pinFit(input).slot !== null);
     fc.assert(
-      fc.property(few, (input) => {
+      fc.property(slotted, (input) => {
         const { slot, alwaysGoesIn } = pinFit(input);
-        if (!slot) return;
-        slots += 1;
+        if (!slot) throw new Error('a slot was asked for');
         expect([alwaysGoesIn, slot.axis]).toEqual([false, 'y']);
         const scales = [1, 1 + input.swellPct / 100, 1 - input.shrinkPct / 100];
         const shortest = (lengthMm: number) =>
@@ -190,9 +189,7 @@ describe('pinFit beside every corner of the errors', () => {
         expect(shortest(slot.lengthMm)).toBeGreaterThanOrEqual(-1e-6);
         expect(shortest(slot.lengthMm - 0.001)).toBeLessThan(0);
       }),
-      { numRuns: 300 },
     );
-    expect(slots).toBeGreaterThan(20);
   });
 
   test('one slot does not do where the wood moves between two pairs', () => {

@@ -1,9 +1,9 @@
 import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type PinFitInput, type Point, pinFit } from '../src/index.ts';
+import { type Point, pinFit } from '../src/index.ts';
 import { smallestCircle } from '../src/smallest-circle.ts';
-import { astray, fits, press, scattered, seasonsOfYear, ways } from './pin-arbitraries.ts';
+import { astray, fits, scattered, ways } from './pin-arbitraries.ts';
 
 const coordinate = numberArb({ min: -100, max: 100 });
 const points = fc.array(fc.record({ xMm: coordinate, yMm: coordinate }), { minLength: 1, maxLength: 9 });
@@ -59,44 +59,54 @@ describe('smallestCircle', () => {
   });
 });
 
-type Placing = readonly [x: number, y: number, turn: number];
+/** Pins over holes, one of which may be a slot: as long between the centres of its ends as twice `halfMm`. */
+interface Body {
+  readonly pins: readonly Point[];
+  readonly holes: readonly Point[];
+  readonly slot?: { readonly index: number; readonly axis: 'x' | 'y'; readonly halfMm: number };
+}
 
 /** The farthest that a pin is from its hole with the body placed somehow: the definition, and no more. */
-function missAt(
-  { pins, holes }: Required<Pick<PinFitInput, 'pins' | 'holes'>>,
-  [x, y, turn]: Placing,
-): number {
+function missAt({ pins, holes, slot }: Body, x: number, y: number, turn: number): number {
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  return Math.max(
-    ...pins.map((pin, i) => {
-      const at = { xMm: x + cos * pin.xMm - sin * pin.yMm, yMm: y + sin * pin.xMm + cos * pin.yMm };
-      return apart(at, holes[i] as Point);
-    }),
-  );
+  const [about = { xMm: 0, yMm: 0 }] = pins;
+  let farthest = 0;
+  for (const [i, pin] of pins.entries()) {
+    const [px, py] = [pin.xMm - about.xMm, pin.yMm - about.yMm];
+    const hole = holes[i] as Point;
+    const byX = Math.abs(about.xMm + x + cos * px - sin * py - hole.xMm);
+    const byY = Math.abs(about.yMm + y + sin * px + cos * py - hole.yMm);
+    const free = slot?.index === i ? slot : undefined;
+    const beyondX = Math.max(0, byX - (free?.axis === 'x' ? free.halfMm : 0));
+    const beyondY = Math.max(0, byY - (free?.axis === 'y' ? free.halfMm : 0));
+    farthest = Math.max(farthest, Math.hypot(beyondX, beyondY));
+  }
+  return farthest;
 }
 
-/** The least miss of a grid of placings that is made finer round its best, the turn included or not. */
-function leastOnGrid(body: Required<Pick<PinFitInput, 'pins' | 'holes'>>, turning: boolean): number {
-  let best: Placing = [0, 0, 0];
-  let least = missAt(body, best);
-  const steps = [-3, -2, -1, 0, 1, 2, 3];
-  const turns = turning ? steps : [0];
-  for (let size = 0.5; size > 1e-5; ) {
-    const [x, y, turn] = best;
-    let better = false;
-    for (const i of steps) {
-      for (const j of steps) {
-        for (const k of turns) {
-          const placing: Placing = [x + i * size, y + j * size, turn + (k * size) / 200];
-          const miss = missAt(body, placing);
-          if (miss < least - 1e-9) [best, least, better] = [placing, miss, true];
-        }
-      }
+/** The least value of a function with one valley between −reach and reach, by golden sections. */
+function lowest(reach: number, of: (x: number) => number): number {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [from, to] = [-reach, reach];
+  let [a, b] = [to - golden * (to - from), from + golden * (to - from)];
+  let [atA, atB] = [of(a), of(b)];
+  for (let step = 0; step < 40; step++) {
+    if (atA <= atB) {
+      [to, b, atB] = [b, a, atA];
+      a = to - golden * (to - from);
+      atA = of(a);
+    } else {
+      [from, a, atA] = [a, b, atB];
+      b = from + golden * (to - from);
+      atB = of(b);
     }
-    if (!better) size /= 2;
   }
-  return least;
+  return Math.min(atA, atB);
 }
+
+/** The least miss of all placings up to 10 mm off, by searching along x within y within the turn. */
+const leastMiss = (body: Body, turning: boolean): number =>
+  lowest(turning ? 0.1 : 0, (turn) => lowest(10, (y) => lowest(10, (x) => missAt(body, x, y, turn))));
 
 /** A body over holes that lie a little off its pins, turned a little with them. */
 const bodies = fc
@@ -118,29 +128,29 @@ const exact = {
 };
 
 describe('pinFit beside a search over placings', () => {
-  test('misses by no more than the best placing of a grid, turned or not', () => {
+  test('misses by no more than the best placing, turned or not', () => {
     let turned = 0;
     fc.assert(
       fc.property(bodies, (body) => {
         const { now } = pinFit({ ...exact, ...body });
         const missMm = (2 - now.worstCase.marginMm) / 2;
-        expect(missMm).toBeLessThanOrEqual(leastOnGrid(body, false) + 1e-6);
-        expect(missMm).toBeLessThanOrEqual(leastOnGrid(body, true) + 1e-3);
+        expect(missMm).toBeLessThanOrEqual(leastMiss(body, false) + 1e-6);
+        expect(missMm).toBeLessThanOrEqual(leastMiss(body, true) + 1e-4);
         if (now.turnDeg !== 0) turned += 1;
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
     expect(turned).toBeGreaterThan(10);
   });
 
-  test('no placing of the grid beats the limit that it states', () => {
+  test('no placing beats the limit that it states', () => {
     fc.assert(
       fc.property(bodies, (body) => {
         const { now } = pinFit({ ...exact, ...body });
-        expect(leastOnGrid(body, true)).toBeGreaterThanOrEqual((2 - now.atMostMm) / 2 - 1e-6);
+        expect(leastMiss(body, true)).toBeGreaterThanOrEqual((2 - now.atMostMm) / 2 - 1e-6);
         expect(now.worstCase.marginMm).toBeLessThanOrEqual(now.atMostMm + 1e-9);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -154,140 +164,37 @@ describe('pinFit beside a search over placings', () => {
           xMm: cos * xMm - sin * yMm,
           yMm: sin * xMm + cos * yMm,
         }));
-        const found = leastOnGrid({ pins, holes: body.holes }, false);
-        expect(found).toBeCloseTo((2 - now.worstCase.marginMm) / 2, 3);
+        const found = leastMiss({ pins, holes: body.holes }, false);
+        expect(found).toBeCloseTo((2 - now.worstCase.marginMm) / 2, 4);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });
 
-describe('pinFit, laws', () => {
-  const some = fits(scattered);
-  const margins = (input: PinFitInput) => {
-    const fit = pinFit(input);
-    return seasonsOfYear.flatMap((season) => [
-      fit[season].worstCase.marginMm,
-      fit[season].rootSumSquare.marginMm,
-      fit[season].atMostMm,
-    ]);
-  };
-  const expectSame = (one: number[], other: number[]) => {
-    for (const [i, margin] of one.entries()) expect(margin).toBeCloseTo(other[i] ?? Number.NaN, 6);
-  };
-  const expectNoLess = (one: number[], other: number[]) => {
-    for (const [i, margin] of one.entries())
-      expect(margin).toBeGreaterThanOrEqual((other[i] ?? Number.NaN) - 1e-6);
-  };
-
-  test('the worst case is never better than the root-sum-square', () => {
+describe('the slot', () => {
+  test('lets the body in, whatever the errors are, in every season', () => {
+    const slotted = fits(scattered).filter((input) => pinFit(input).slot !== null);
+    const cases = slotted.chain((input) =>
+      fc.tuple(fc.constant(input), ways(input.pins.length), ways(input.pins.length)),
+    );
     fc.assert(
-      fc.property(some, (input) => {
-        for (const { worstCase, rootSumSquare } of [pinFit(input).now, pinFit(input).shrunken]) {
-          expect(worstCase.marginMm).toBeLessThanOrEqual(rootSumSquare.marginMm + 1e-9);
+      fc.property(cases, ([input, ofHoles, ofPins]) => {
+        const { slot } = pinFit(input);
+        if (!slot) throw new Error('a slot was asked for');
+        for (const scale of [1, 1 + input.swellPct / 100, 1 - input.shrinkPct / 100]) {
+          const holes = astray(input.pins, ofHoles, input.holePositionErrorMm).map(({ xMm, yMm }) => ({
+            xMm,
+            yMm: yMm * scale,
+          }));
+          const pins = astray(input.pins, ofPins, input.pinPositionErrorMm);
+          const halfMm = (slot.lengthMm / 2) * (slot.axis === 'y' ? scale : 1);
+          const missMm = leastMiss({ pins, holes, slot: { ...slot, halfMm } }, true);
+          const playMm = input.hole.lowerLimitMm * Math.min(1, scale) - input.pin.upperLimitMm;
+          expect(missMm).toBeLessThanOrEqual(playMm / 2 + 1e-4);
         }
       }),
+      { numRuns: 20 },
     );
-  });
-
-  test('larger holes, thinner pins and truer places never hurt', () => {
-    fc.assert(
-      fc.property(some, numberArb({ min: 0, max: 1 }), (input, byMm) => {
-        const { hole, pin } = input;
-        const moved = (size: typeof hole, by: number) => ({
-          lowerLimitMm: size.lowerLimitMm + by,
-          upperLimitMm: size.upperLimitMm + by,
-        });
-        const before = margins(input);
-        expectNoLess(margins({ ...input, hole: moved(hole, byMm) }), before);
-        expectNoLess(margins({ ...input, pin: moved(pin, -byMm) }), before);
-        expectNoLess(margins({ ...input, holePositionErrorMm: input.holePositionErrorMm * byMm }), before);
-        expectNoLess(margins({ ...input, pinPositionErrorMm: input.pinPositionErrorMm * byMm }), before);
-        expectNoLess(margins({ ...input, swellPct: input.swellPct * byMm }), before);
-        expectNoLess(margins({ ...input, shrinkPct: input.shrinkPct * byMm }), before);
-      }),
-    );
-  });
-
-  test('one more pin never helps', () => {
-    fc.assert(
-      fc.property(some, (input) => {
-        fc.pre(input.pins.length > 1);
-        expectNoLess(margins({ ...input, pins: input.pins.slice(1) }), margins(input));
-        expectNoLess(margins({ ...input, pins: input.pins.slice(0, -1) }), margins(input));
-      }),
-    );
-  });
-
-  test('where the body and the panel are counted from makes no difference, nor does the order of the pins', () => {
-    fc.assert(
-      fc.property(some, coordinate, coordinate, (input, byXMm, byYMm) => {
-        const shifted = input.pins.map(({ xMm, yMm }) => ({ xMm: xMm + byXMm, yMm: yMm + byYMm }));
-        const before = margins(input);
-        expectSame(margins({ ...input, holes: input.pins }), before);
-        expectSame(margins({ ...input, pins: shifted }), before);
-        expectSame(margins({ ...input, pins: shifted, holes: input.pins }), before);
-        expectSame(margins({ ...input, pins: [...input.pins].reverse() }), before);
-      }),
-    );
-  });
-
-  test('the mirror image of everything fits as well', () => {
-    fc.assert(
-      fc.property(some, (input) => {
-        const mirrored = input.pins.map(({ xMm, yMm }) => ({ xMm, yMm: 280 - yMm }));
-        expectSame(margins({ ...input, pins: mirrored }), margins(input));
-      }),
-    );
-  });
-
-  // What shrinking adds to what the same swelling does: it also narrows each hole, and swelling widens its error.
-  test('swelling and shrinking by the same share differ by the hole itself', () => {
-    fc.assert(
-      fc.property(some, (input) => {
-        const pins = input.pins.map(({ yMm }, i) => ({ xMm: 0, yMm: yMm + 320 * i }));
-        const share = input.swellPct / 100;
-        const { swollen, shrunken } = pinFit({ ...input, pins, shrinkPct: input.swellPct });
-        const error = pins.length > 1 ? 2 * input.holePositionErrorMm * share : 0;
-        const hole = input.hole.lowerLimitMm * share;
-        expect(swollen.worstCase.marginMm + error - hole).toBeCloseTo(shrunken.worstCase.marginMm, 9);
-      }),
-    );
-  });
-
-  test('with no season all three times are now', () => {
-    fc.assert(
-      fc.property(some, (input) => {
-        const { now, swollen, shrunken } = pinFit({ ...input, swellPct: 0, shrinkPct: 0 });
-        expect(swollen).toEqual(now);
-        expect(shrunken).toEqual(now);
-      }),
-    );
-  });
-
-  test('inches and millimetres agree', () => {
-    const scaled = (value: unknown, times: number): unknown => {
-      if (Array.isArray(value)) return value.map((one) => scaled(one, times));
-      if (typeof value !== 'object' || value === null) return value;
-      return Object.fromEntries(
-        Object.entries(value).map(([name, part]) => [
-          name,
-          name.endsWith('Mm') && typeof part === 'number' ? part * times : scaled(part, times),
-        ]),
-      );
-    };
-    fc.assert(
-      fc.property(some, (input) => {
-        const inInches = margins(scaled(input, 1 / 25.4) as PinFitInput).map((margin) => margin * 25.4);
-        expectSame(inInches, margins(input));
-      }),
-    );
-  });
-
-  test('what it is given is left alone', () => {
-    const given = { ...press, pins: [{ xMm: 0, yMm: 0 }], holes: [{ xMm: 1, yMm: 1 }] };
-    const before = structuredClone(given);
-    pinFit(given);
-    expect(given).toEqual(before);
   });
 });
