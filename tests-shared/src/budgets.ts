@@ -98,6 +98,7 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/movement', imports: ['fitStrip'], maxGzipBytes: 1300 },
   { package: '@scantling/movement', imports: ['thermalExpansionTable'], maxGzipBytes: 400 },
   { package: '@scantling/grids', imports: ['layoutHoles'], maxGzipBytes: 3600 },
+  { package: '@scantling/grids', imports: ['bestOffset'], maxGzipBytes: 5200 },
   { package: '@scantling/grids', imports: ['markCentres'], maxGzipBytes: 1600 },
   { package: '@scantling/grids', subpath: '/export', imports: ['holeTable'], maxGzipBytes: 1400 },
   { package: '@scantling/grids', subpath: '/export', imports: ['holeDrawing'], maxGzipBytes: 2700 },

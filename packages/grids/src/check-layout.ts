@@ -1,7 +1,7 @@
 import { type Limits, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { checkShape, place } from './check-shape.ts';
 import type { GridTerms, HoleGrid, KeepIn, KeepOut } from './layout-holes.ts';
-import { edges } from './obstacles.ts';
+import { edges, SAME_MM } from './obstacles.ts';
 import { holeCount } from './rules/hole-count.ts';
 
 const MOST_HOLES = 20_000;
@@ -92,7 +92,14 @@ export function checkCounts(caller: string, columns: number, rows: number): void
   );
 }
 
-/** Throws where a layout makes no sense; gives the number of columns and rows where it does. */
+/** Where a staggered row begins: half a pitch before the first where a filled panel has room, else half a pitch after. */
+function staggeredStart({ firstHole, pitchXMm, columns, edgeMarginMm, holeDiameterMm }: HoleGrid): number {
+  const beforeMm = firstHole.xMm - pitchXMm / 2;
+  const fits = columns === undefined && beforeMm >= edgeMarginMm + holeDiameterMm / 2 - SAME_MM;
+  return fits ? beforeMm : firstHole.xMm + pitchXMm / 2;
+}
+
+/** Throws where a layout makes no sense; gives the number of columns and rows, and where each row begins, where it does. */
 export function checkLayout(grid: HoleGrid) {
   const caller = 'layoutHoles';
   checkGrid(caller, grid);
@@ -106,6 +113,9 @@ export function checkLayout(grid: HoleGrid) {
   const columns = columnsFrom(firstHole.xMm);
   const rows = grid.rows ?? fill(panel.widthMm, firstHole.yMm, pitchYMm, awayMm);
   checkCounts(caller, columns, rows);
-  const inSecondRow = staggered ? columnsFrom(firstHole.xMm + pitchXMm / 2) : columns;
-  return { columns, rows, columnsIn: (row: number) => (row % 2 === 0 ? columns : inSecondRow) };
+  const secondXMm = staggered ? staggeredStart(grid) : firstHole.xMm;
+  const inSecondRow = columnsFrom(secondXMm);
+  const startOf = (row: number) =>
+    row % 2 === 0 ? { xMm: firstHole.xMm, columns } : { xMm: secondXMm, columns: inSecondRow };
+  return { columns, rows, startOf };
 }

@@ -4,6 +4,7 @@
  * @module grids
  */
 
+export { type BestOffset, bestOffset } from './best-offset.ts';
 export {
   iso2862LimitDeviations as limitDeviationsTable,
   iso2862LimitDeviationsProvenance as limitDeviationsProvenance,

@@ -33,7 +33,10 @@ export interface GridTerms {
   readonly pitchXMm: number;
   /** Across the grain, centre to centre, mm, up to 10 000; no two holes may overlap. */
   readonly pitchYMm: number;
-  /** Every second row, the second one first, begins half a pitch further along. */
+  /**
+   * Every second row, the second one first, stands half a pitch further along; where the grid fills the panel it begins
+   * half a pitch before the first, if that keeps the margin.
+   */
   readonly staggered?: boolean;
   /** How many along the grain; left out, as many as keep the edge margin at the far end. */
   readonly columns?: number;
@@ -133,16 +136,16 @@ function sentence(clearanceMm: number, { name, neededMm, reason, within }: Obsta
  * ```
  */
 export function layoutHoles(grid: HoleGrid): HoleLayout {
-  const { columns, rows, columnsIn } = checkLayout(grid);
-  const { firstHole, pitchXMm, pitchYMm, holeDiameterMm, staggered } = grid;
+  const { columns, rows, startOf } = checkLayout(grid);
+  const { firstHole, pitchXMm, pitchYMm, holeDiameterMm } = grid;
   const obstacles = obstaclesOf(grid);
   const holes: Hole[] = [];
   const dropped: DroppedHole[] = [];
   for (let row = 0; row < rows; row++) {
     const yMm = pitchPosition({ startMm: firstHole.yMm, pitchMm: pitchYMm, index: row }).positionMm;
-    const startMm = firstHole.xMm + (staggered && row % 2 === 1 ? pitchXMm / 2 : 0);
-    for (let column = 0; column < columnsIn(row); column++) {
-      const xMm = pitchPosition({ startMm, pitchMm: pitchXMm, index: column }).positionMm;
+    const start = startOf(row);
+    for (let column = 0; column < start.columns; column++) {
+      const xMm = pitchPosition({ startMm: start.xMm, pitchMm: pitchXMm, index: column }).positionMm;
       let clearanceMm = Number.POSITIVE_INFINITY;
       let nearest = '';
       const tooNear: { to: Obstacle; clearanceMm: number }[] = [];

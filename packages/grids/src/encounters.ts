@@ -1,0 +1,150 @@
+import { type Box, fromSides, type Outline, type Range } from './geometry.ts';
+import type { GridTerms } from './layout-holes.ts';
+import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
+
+/** Where the holes of a grid may be: column and row of each, at offset 0, and how far the offset goes. */
+export interface Lattice {
+  readonly columns: number;
+  readonly rows: number;
+  readonly range: Range;
+}
+
+/**
+ * Every hole with everything that it may come near at some offset, hole by hole. A spare is what a hole has beyond the
+ * clearance that is asked for, mm; negative where it lacks some.
+ */
+export interface Encounters {
+  /** How many. */
+  readonly length: number;
+  /** Which hole each is of; those of one hole follow each other. */
+  readonly holes: Int32Array;
+  /** What is spare at an offset. */
+  readonly spareAt: (encounter: number, xMm: number, yMm: number) => number;
+  /** Between what and what it is spare over a range of offsets: least and most, into `between`. */
+  readonly spareIn: (encounter: number, range: Range, between: Float64Array) => void;
+}
+
+/** Where row `j` begins at offset 0: a staggered row of a filled grid may have a hole before its first. */
+export function rowStart({ pitchXMm, columns, staggered }: GridTerms, row: number): number {
+  if (!staggered || row % 2 === 0) return 0;
+  return columns ? pitchXMm / 2 : -pitchXMm / 2;
+}
+
+function boundingBox(outline: Outline): Box {
+  if ('x1' in outline) return outline;
+  const [xs, ys] = [outline.map(({ xMm }) => xMm), outline.map(({ yMm }) => yMm)];
+  return {
+    ...{ x1: Math.min(...xs), x2: Math.max(...xs) },
+    ...{ y1: Math.min(...ys), y2: Math.max(...ys), radiusMm: 0 },
+  };
+}
+
+const everywhere: Box = { x1: -Infinity, x2: Infinity, y1: -Infinity, y2: Infinity, radiusMm: 0 };
+
+interface Meeting {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly obstacle: Obstacle;
+}
+
+/** What each hole may come nearer to than its clearance and the cap. */
+function meetingsOf(grid: GridTerms, { columns, rows, range }: Lattice, capMm: number): Meeting[][] {
+  const { pitchXMm, pitchYMm, holeDiameterMm, panel, movement } = grid;
+  const byHole: Meeting[][] = Array.from({ length: columns * rows }, () => []);
+  // So far a hole moves over the seasons at most.
+  const front = movement?.fixedLineYMm ?? 0;
+  const swayMm =
+    (Math.max(Math.abs(front), Math.abs(panel.widthMm - front)) *
+      Math.max(movement?.shrinkPct ?? 0, movement?.swellPct ?? 0)) /
+    100;
+  for (const obstacle of obstaclesOf(grid)) {
+    const [outline] = obstacle.outlines;
+    const box = obstacle.within || !outline ? everywhere : boundingBox(outline);
+    const reachMm = box.radiusMm + holeDiameterMm / 2 + obstacle.neededMm + capMm;
+    const firstRow = Math.ceil((box.y1 - reachMm - swayMm - range.y2) / pitchYMm);
+    const lastRow = Math.floor((box.y2 + reachMm + swayMm - range.y1) / pitchYMm);
+    for (let row = Math.max(0, firstRow); row <= Math.min(rows - 1, lastRow); row++) {
+      const start = rowStart(grid, row);
+      const first = Math.ceil((box.x1 - reachMm - range.x2 - start) / pitchXMm);
+      const last = Math.floor((box.x2 + reachMm - range.x1 - start) / pitchXMm);
+      for (let column = Math.max(0, first); column <= Math.min(columns - 1, last); column++) {
+        byHole[row * columns + column]?.push({
+          ...{ xMm: start + column * pitchXMm, yMm: row * pitchYMm, obstacle },
+        });
+      }
+    }
+  }
+  return byHole;
+}
+
+/** The encounters of a grid, as columns of numbers: a search asks for them by the million. */
+export function encountersOf(grid: GridTerms, lattice: Lattice, capMm: number): Encounters {
+  const byHole = meetingsOf(grid, lattice, capMm);
+  const meetings = byHole.flat();
+  const { length } = meetings;
+  const column = (value: (meeting: Meeting) => number) => Float64Array.from(meetings, value);
+  const boxes = meetings.map(({ obstacle: { outlines, within } }) => {
+    const [outline] = outlines;
+    return !within && outline && 'x1' in outline ? outline : null;
+  });
+  // Sides of the box along the grain as seen from the hole at offset 0; across it as seen from the datum.
+  const x1 = column(({ xMm }) => -xMm).map((x, i) => x + (boxes[i]?.x1 ?? 0));
+  const x2 = column(({ xMm }) => -xMm).map((x, i) => x + (boxes[i]?.x2 ?? 0));
+  const y1 = Float64Array.from(boxes, (box) => box?.y1 ?? 0);
+  const y2 = Float64Array.from(boxes, (box) => box?.y2 ?? 0);
+  const startY = column(({ yMm }) => yMm);
+  const away = column(({ obstacle }) => grid.holeDiameterMm / 2 + obstacle.neededMm).map(
+    (awayMm, i) => awayMm + (boxes[i]?.radiusMm ?? 0),
+  );
+  const shrink = column(({ obstacle }) => (obstacle.movement?.shrinkPct ?? 0) / 100);
+  const swell = column(({ obstacle }) => (obstacle.movement?.swellPct ?? 0) / 100);
+  const fixed = grid.movement?.fixedLineYMm ?? 0;
+  const of = (numbers: Float64Array, i: number) => numbers[i] as number;
+
+  /** Which stay beside the holes, or beneath a top that does not move. */
+  const still = shrink.map((share, i) => (share === 0 && swell[i] === 0 ? 1 : 0));
+  const low = (i: number, yMm: number) =>
+    still[i] ? yMm : yMm + Math.min((fixed - yMm) * of(shrink, i), (yMm - fixed) * of(swell, i));
+  const high = (i: number, yMm: number) =>
+    still[i] ? yMm : yMm + Math.max((fixed - yMm) * of(shrink, i), (yMm - fixed) * of(swell, i));
+  const slowSpareAt = (i: number, x: number, y: number) => {
+    const { xMm, yMm, obstacle } = meetings[i] as Meeting;
+    return distanceMm(obstacle, xMm + x, yMm + y) - of(away, i);
+  };
+
+  return {
+    length,
+    holes: Int32Array.from(byHole.flatMap((list, hole) => list.map(() => hole))),
+    spareAt: (i, x, y) => {
+      if (boxes[i] === null) return slowSpareAt(i, x, y);
+      const yMm = of(startY, i) + y;
+      const front = of(y1, i);
+      const back = of(y2, i);
+      const beyondY = Math.max(front - high(i, yMm), low(i, yMm) - back, (front - back) / 2);
+      return fromSides(Math.max(of(x1, i) - x, x - of(x2, i)), beyondY) - of(away, i);
+    },
+    spareIn: (i, r, between) => {
+      if (boxes[i] === null) {
+        // From the middle a distance changes by no more than the way there; a swelling hole's by a little more.
+        const reachMm = (Math.hypot(r.x2 - r.x1, r.y2 - r.y1) / 2) * (1 + of(swell, i));
+        const middle = slowSpareAt(i, (r.x1 + r.x2) / 2, (r.y1 + r.y2) / 2);
+        between[0] = middle - reachMm;
+        between[1] = middle + reachMm;
+        return;
+      }
+      const left = of(x1, i);
+      const right = of(x2, i);
+      const front = of(y1, i);
+      const back = of(y2, i);
+      const nearer = of(startY, i) + r.y1;
+      const farther = of(startY, i) + r.y2;
+      // Each side is furthest from one end of the range and nearest to the other; ways begin and end in their order.
+      const leastX = Math.max(left - r.x2, r.x1 - right, (left - right) / 2);
+      const leastY = Math.max(front - high(i, farther), low(i, nearer) - back, (front - back) / 2);
+      const mostX = Math.max(left - r.x1, r.x2 - right);
+      const mostY = Math.max(front - high(i, nearer), low(i, farther) - back, (front - back) / 2);
+      between[0] = fromSides(leastX, leastY) - of(away, i);
+      between[1] = fromSides(mostX, mostY) - of(away, i);
+    },
+  };
+}
