@@ -24,7 +24,12 @@ export const LAWS = 'obeys its laws';
 export const PEERS = 'agrees with its peers';
 
 /** The real rule without its peers, so that each mutant shows what the other checks see by themselves. */
-export const real: AnyRule = { ...widthChangeRule, peers: [] };
+const exampleFrom = (origin: 'source' | 'workedByHand') =>
+  widthChangeRule.examples.find(({ from }) => origin in from) as Example;
+export const published = exampleFrom('source');
+export const byHand = exampleFrom('workedByHand');
+
+export const real: AnyRule = { ...widthChangeRule, peers: [], examples: [published, byHand] };
 
 /** The real card's width. */
 export const width = real.inputs.widthMm as NumberInput;
@@ -46,8 +51,6 @@ export const answering = (
 ) => computing((input) => ({ changeMm: mutate(widthChange(input).changeMm, input) }), card);
 
 type Example = AnyRule['examples'][number];
-export const published = real.examples.find(({ from }) => 'source' in from) as Example;
-export const byHand = real.examples.find(({ from }) => 'workedByHand' in from) as Example;
 /** The real card with its example worked by hand changed. */
 export const withExample = (change: object): Partial<AnyRule> => ({
   examples: [published, { ...byHand, ...change }],
