@@ -23,6 +23,7 @@ export {
   rulesIn,
 } from './define-rule.ts';
 export {
+  isWithin,
   type Limits,
   type ListLimits,
   plusZero,

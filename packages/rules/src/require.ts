@@ -24,9 +24,27 @@ function refuse(caller: string, name: string, allowed: string, given: unknown): 
   throw new RangeError(`${caller} requires ${name} ${allowed}, got ${got}`);
 }
 
-function requireNumber(caller: string, name: string, given: unknown, { min, max, integer }: Limits): void {
+/**
+ * Whether something is a number within its limits.
+ *
+ * @param given - Anything.
+ * @param limits - What is allowed.
+ * @returns `false` for NaN, ±Infinity and whatever is no number.
+ * @example
+ * ```ts
+ * import { isWithin } from '@scantling/rules';
+ * isWithin(7, { min: 0, max: 10 }) // => true
+ * isWithin(Number.NaN, { min: 0, max: 10 }) // => false
+ * ```
+ */
+export function isWithin(given: unknown, { min, max, integer }: Limits): boolean {
   // A chain of comparisons that NaN, ±Infinity, missing values and other types all fail.
-  if (typeof given === 'number' && given >= min && given <= max && !(integer && given % 1)) return;
+  return typeof given === 'number' && given >= min && given <= max && !(integer && given % 1);
+}
+
+function requireNumber(caller: string, name: string, given: unknown, limits: Limits): void {
+  if (isWithin(given, limits)) return;
+  const { min, max, integer } = limits;
   refuse(caller, name, `${integer ? 'a whole number ' : ''}between ${min} and ${max}`, given);
 }
 

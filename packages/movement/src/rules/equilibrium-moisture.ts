@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, isWithin, requireInputs } from '@scantling/rules';
 import {
   conservationMoistureFunction,
   luthiersMoistureThread,
@@ -44,8 +44,11 @@ export interface EquilibriumMoisture {
  * ```
  */
 export function equilibriumMoisture(input: EquilibriumMoistureInput): EquilibriumMoisture {
-  requireInputs('equilibriumMoisture', input, limits);
-  const { temperatureC: t, relativeHumidityPct } = input;
+  const { temperatureC: t, relativeHumidityPct } = input ?? {};
+  // Called by the million: `requireInputs`, which serves every rule, only words the refusal.
+  const allowed =
+    isWithin(t, limits.temperatureC) && isWithin(relativeHumidityPct, limits.relativeHumidityPct);
+  if (!allowed) requireInputs('equilibriumMoisture', input, limits);
   const k = 0.805 + (0.000736 - 0.00000273 * t) * t;
   const kh = (k * relativeHumidityPct) / 100 + 0; // + 0 turns −0 into 0
   const k1kh = (6.27 - (0.00938 + 0.000303 * t) * t) * kh;

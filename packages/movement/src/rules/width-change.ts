@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { defineRule, isWithin, plusZero, requireInputs } from '@scantling/rules';
 import {
   flooringStabilityPage,
   flooringStabilityTip2016,
@@ -45,8 +45,14 @@ export interface WidthChange {
  * ```
  */
 export function widthChange(input: WidthChangeInput): WidthChange {
-  requireInputs('widthChange', input, limits);
-  const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input;
+  const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input ?? {};
+  // Called by the million: `requireInputs`, which serves every rule, only words the refusal.
+  const allowed =
+    isWithin(widthMm, limits.widthMm) &&
+    isWithin(coefficientPerPct, limits.coefficientPerPct) &&
+    isWithin(fromMoisturePct, limits.fromMoisturePct) &&
+    isWithin(toMoisturePct, limits.toMoisturePct);
+  if (!allowed) requireInputs('widthChange', input, limits);
   return { changeMm: plusZero(widthMm * coefficientPerPct * (toMoisturePct - fromMoisturePct)) };
 }
 
