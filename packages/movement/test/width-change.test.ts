@@ -14,7 +14,8 @@ const byCoefficient = (
   toMoisturePct: number,
 ) => widthChange({ widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct }).changeMm;
 const byShrinkage = (widthMm: number, shrinkagePct: number, fromMoisturePct: number, toMoisturePct: number) =>
-  widthChangeByShrinkage({ widthMm, shrinkagePct, fromMoisturePct, toMoisturePct }).changeMm;
+  widthChangeByShrinkage({ widthMm, shrinkagePct, fibreSaturationPct: 30, fromMoisturePct, toMoisturePct })
+    .changeMm;
 
 const near = (ours: number, expected: number, size: number) =>
   expect(Math.abs(ours - expected)).toBeLessThan(1e-12 * size);

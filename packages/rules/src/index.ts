@@ -33,7 +33,7 @@ export {
   requireList,
   requireThat,
 } from './require.ts';
-export type { TableProvenance, TableRow } from './table.ts';
+export type { TableErratum, TableProvenance, TableRow } from './table.ts';
 export { type Unit, unitOf } from './unit.ts';
 export {
   type Expected,
