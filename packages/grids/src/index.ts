@@ -168,3 +168,13 @@ export {
   type StandardFitInput,
   standardFit,
 } from './standard-fit.ts';
+export {
+  type GridPlace,
+  type StepErrors,
+  type SteppedHole,
+  stepTemplate,
+  type TemplatePlacement,
+  type TemplatePlan,
+  type TemplateSteppingInput,
+} from './step-template.ts';
+export type { ErrorPair, PositionError } from './step-template-errors.ts';
