@@ -1,10 +1,6 @@
 import type { Citation, TableProvenance, TableRow } from '@scantling/rules';
 import { requireThat } from '@scantling/rules';
 import {
-  laminatedTimbers1971Abstract,
-  laminatedTimbers1971AbstractProvenance,
-} from './data/laminated-timbers-1971--abstract.generated.ts';
-import {
   woodHandbook2010Table131,
   woodHandbook2010Table131Provenance,
 } from './data/wood-handbook-2010--table-13-1.generated.ts';
@@ -12,7 +8,7 @@ import {
   woodHandbook2010Table132,
   woodHandbook2010Table132Provenance,
 } from './data/wood-handbook-2010--table-13-2.generated.ts';
-import type { InstallationMoistureRow, OutdoorMoistureRow, RegionalMoistureRow } from './rows.ts';
+import type { InstallationMoistureRow, OutdoorMoistureRow } from './rows.ts';
 import { betweenExtremes, overMonths, type YearOfMoisture } from './year-of-moisture.ts';
 
 /** A year taken from a table. */
@@ -33,33 +29,17 @@ function citationOf(
   return { source, at: `${at}: ${says}`, confirmed, tier, ...(erratum !== undefined && { erratum }) };
 }
 
-function regionalYear(row: RegionalMoistureRow, provenance: TableProvenance, says: string): FoundYear {
+function installationYear(row: InstallationMoistureRow): FoundYear {
+  const says = `${row.region}, ${row.use}, the range for single pieces on the day of installation, taken here as the range of the year`;
   return {
     ...betweenExtremes(row.leastMoisturePct, row.mostMoisturePct),
     place: row.region,
-    citation: citationOf(row, provenance, row.region, `${row.region}, ${says}`),
+    citation: citationOf(row, woodHandbook2010Table132Provenance, row.region, says),
   };
 }
 
-const installationYear = (row: InstallationMoistureRow): FoundYear =>
-  regionalYear(
-    row,
-    woodHandbook2010Table132Provenance,
-    `${row.use}, the range for single pieces on the day of installation, taken here as the range of the year`,
-  );
-
 const installationYears = (use: InstallationMoistureRow['use']): FoundYear[] =>
   woodHandbook2010Table132.filter((row) => row.use === use).map(installationYear);
-
-/** Found alike indoors and out, so it serves for both. */
-const laminatedTimberYears = (): FoundYear[] =>
-  laminatedTimbers1971Abstract.map((row) =>
-    regionalYear(
-      row,
-      laminatedTimbers1971AbstractProvenance,
-      'the range between structures, over three years',
-    ),
-  );
 
 function outdoorYear(row: OutdoorMoistureRow): FoundYear {
   const place = `${row.city}, ${row.state}`;
@@ -121,7 +101,7 @@ function findYear(
  * @param region - Words of the region's name, or their beginnings: `dry southwest`; case and order do not matter.
  * @returns The year with its citation; `null` where no region has these words.
  * @throws RangeError where the words fit several regions, which the message lists.
- * Source: Wood Handbook (FPL-GTR-190), Table 13-2, its interior rows; USDA Forest Service Research Paper RM-73.
+ * Source: Wood Handbook (FPL-GTR-190), Table 13-2, its interior rows.
  * @example
  * ```ts
  * import { findHeatedYear } from '@scantling/movement';
@@ -134,7 +114,7 @@ function findYear(
  * ```
  */
 export const findHeatedYear = (region: string): FoundYear | null =>
-  findYear('findHeatedYear', 'region', region, [...installationYears('interior'), ...laminatedTimberYears()]);
+  findYear('findHeatedYear', 'region', region, installationYears('interior'));
 
 /**
  * The year of wood out of doors or in unheated rooms, sheltered from rain and sun: month by month for a city of the
@@ -144,8 +124,7 @@ export const findHeatedYear = (region: string): FoundYear | null =>
  * of these words; case, order and punctuation do not matter.
  * @returns The year with its citation; `null` where no place has these words.
  * @throws RangeError where the words fit several places, which the message lists.
- * Source: Wood Handbook (FPL-GTR-190), Table 13-1 after Simpson (FPL-RN-0268), and the exterior rows of Table 13-2;
- * USDA Forest Service Research Paper RM-73.
+ * Source: Wood Handbook (FPL-GTR-190), Table 13-1 after Simpson (FPL-RN-0268), and the exterior rows of Table 13-2.
  * @example
  * ```ts
  * import { findUnheatedYear } from '@scantling/movement';
@@ -159,5 +138,4 @@ export const findUnheatedYear = (place: string): FoundYear | null =>
   findYear('findUnheatedYear', 'place', place, [
     ...woodHandbook2010Table131.map(outdoorYear),
     ...installationYears('exterior'),
-    ...laminatedTimberYears(),
   ]);
