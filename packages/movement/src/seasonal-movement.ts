@@ -40,7 +40,8 @@ export interface SeasonalMovement {
   readonly wettestChangeMm: number;
 }
 
-function requireYear(caller: string, { year, moisturePct }: SeasonalMoistureInput): void {
+function requireYear(caller: string, input: SeasonalMoistureInput): void {
+  const { year, moisturePct } = input ?? {};
   const { driestMoisturePct: driest, wettestMoisturePct: wettest } = year ?? {};
   requireInputs<Record<string, number>>(
     caller,

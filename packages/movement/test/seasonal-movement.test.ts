@@ -1,7 +1,13 @@
 import { expectWithin, numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { findHeatedYear, seasonalMoisture, seasonalMovement, widthChange } from '../src/index.ts';
+import {
+  findHeatedYear,
+  type SeasonalMovementInput,
+  seasonalMoisture,
+  seasonalMovement,
+  widthChange,
+} from '../src/index.ts';
 
 const moistureArb = numberArb({ min: 0, max: 30 });
 const yearArb = fc.tuple(moistureArb, moistureArb).map(([a, b]) => ({
@@ -148,4 +154,11 @@ test('an input that is missing or impossible is named', () => {
   expect(() => seasonalMoisture({ ...good, moisturePct: -1 })).toThrow(
     new RangeError('seasonalMoisture requires moisturePct between 0 and 30, got -1'),
   );
+  for (const plan of [seasonalMoisture, seasonalMovement]) {
+    for (const nothing of [undefined, null]) {
+      expect(() => plan(nothing as unknown as SeasonalMovementInput)).toThrow(
+        new RangeError(`${plan.name} requires moisturePct between 0 and 30, got undefined`),
+      );
+    }
+  }
 });
