@@ -10,7 +10,7 @@ export interface Pair {
   readonly cut: 'quartersawn' | 'flatsawn';
   readonly coefficientPerPct: number;
   readonly shrinkagePct: number;
-  /** How the coefficient was confirmed. */
+  /** `text` where both figures were seen. */
   readonly confirmed: Citation['confirmed'];
 }
 
@@ -24,7 +24,9 @@ export const pairs: readonly Pair[] = movementCoefficientTable.flatMap((row): Pa
     { cut: 'quartersawn', coefficientPerPct: radialPerPct, shrinkage: radialPct },
     { cut: 'flatsawn', coefficientPerPct: tangentialPerPct, shrinkage: tangentialPct },
   ] as const;
-  return cuts.flatMap(({ shrinkage, ...rest }) =>
-    shrinkage ? [{ species, confirmed, ...rest, shrinkagePct: shrinkage.value }] : [],
-  );
+  return cuts.flatMap(({ shrinkage, ...rest }) => {
+    if (!shrinkage) return [];
+    const both = shrinkage.citation.confirmed === 'text' ? confirmed : 'memory';
+    return [{ species, ...rest, shrinkagePct: shrinkage.value, confirmed: both }];
+  });
 });

@@ -12,15 +12,14 @@ const greenAndDry = [inchPoundStrength, metricStrength].flatMap(({ rows }) =>
     .flatMap((green) => {
       const dry = rows.find(({ species, moisture }) => species === green.species && moisture === '12%');
       const [basic, printed] = [green.specificGravityRatio, dry?.specificGravityRatio];
-      return basic && printed ? [{ basic, printed, confirmed: green.confirmed }] : [];
+      const confirmed = dry?.confirmed === 'text' ? green.confirmed : 'memory';
+      return basic && printed ? [{ basic, printed, confirmed }] : [];
     }),
 );
 
 /** Examples of the card that an answer prints as pounds to the thousand board feet. */
 const weighed = panelMassRule.examples.flatMap(({ given, expect, from }) =>
-  'source' in from && typeof expect.massKg === 'object'
-    ? [{ given, figure: expect.massKg, confirmed: from.confirmed }]
-    : [],
+  'source' in from && typeof expect.massKg === 'object' ? [{ given, figure: expect.massKg }] : [],
 );
 
 const tables: readonly AccuracyTable[] = [
@@ -51,11 +50,12 @@ const tables: readonly AccuracyTable[] = [
     title: '`panelMass`: weights of green lumber, 1000 board feet, by recalled specific gravities',
     unit: 'lb',
     decimals: 0,
-    deviations: weighed.map(({ given, figure, confirmed }) => ({
+    // The weights were seen; the specific gravities that they are computed from are recalled.
+    deviations: weighed.map(({ given, figure }) => ({
       printed: Number(figure.printed),
       ours: panelMassRule.compute(given).massKg / figure.times,
       known: 0.5,
-      confirmed,
+      confirmed: 'memory' as const,
     })),
   },
 ];
