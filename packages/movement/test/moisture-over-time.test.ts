@@ -67,6 +67,31 @@ describe('a step change of the air, against the series', () => {
     }
   });
 
+  test.each([
+    { thicknessMm: 45, diffusionMm2PerDay: 2.5, statedPct: 0.002 },
+    { thicknessMm: 45, diffusionMm2PerDay: 30, statedPct: 0.005 },
+    { thicknessMm: 3, diffusionMm2PerDay: 2.5, statedPct: 0.025 },
+  ])('bare, no further off than stated: $thicknessMm mm, $diffusionMm2PerDay mm²/d', (sheet) => {
+    const { thicknessMm, diffusionMm2PerDay, statedPct } = sheet;
+    const { daily } = moistureOverTime({
+      thicknessMm,
+      diffusionMm2PerDay,
+      topResistanceDaysPerMm: 0,
+      undersideResistanceDaysPerMm: 0,
+      startMoisturePct: 6,
+      equilibriumMoisturePct: [12],
+      runDays: 365,
+    });
+    const off = daily.map(({ timeDays, meanPct }) => {
+      const exact = uptakeHeld((diffusionMm2PerDay * timeDays) / (thicknessMm / 2) ** 2);
+      return Math.abs((meanPct - 6) / 6 - exact);
+    });
+    // Of the start itself the cut series lacks its tail.
+    expect(off.slice(1)).toHaveLength(365);
+    expect(Math.max(...off.slice(1))).toBeLessThanOrEqual(statedPct);
+    expect(off[1]).toBe(Math.max(...off.slice(1)));
+  });
+
   test('a face that lets nothing through makes a sheet of twice the thickness', () => {
     const { daily } = moistureOverTime({
       thicknessMm: 20,
