@@ -39,7 +39,10 @@ export interface StripInWood {
   };
   /** What both are like when the strip is let in. */
   readonly buildingDay: { readonly moisturePct: number; readonly temperatureC: number };
-  /** The extremes of the year; any moisture may meet any temperature, and building day belongs to it. */
+  /**
+   * The extremes of the year; any moisture may meet any temperature. Where building day is drier, wetter, colder or
+   * warmer than all of it, its moisture and its temperature count as an extreme too.
+   */
   readonly year: {
     readonly driestMoisturePct: number;
     readonly wettestMoisturePct: number;
@@ -123,6 +126,18 @@ function requireStrip(given: StripInWood): void {
   );
 }
 
+/** The extremes of the year, those of building day among them. */
+function reachedFrom(
+  { moisturePct, temperatureC }: StripInWood['buildingDay'],
+  year: StripInWood['year'],
+): { readonly moisturesPct: readonly number[]; readonly temperaturesC: readonly number[] } {
+  const { driestMoisturePct, wettestMoisturePct, coldestTemperatureC, warmestTemperatureC } = year;
+  return {
+    moisturesPct: [Math.min(driestMoisturePct, moisturePct), Math.max(wettestMoisturePct, moisturePct)],
+    temperaturesC: [Math.min(coldestTemperatureC, temperatureC), Math.max(warmestTemperatureC, temperatureC)],
+  };
+}
+
 /** One direction: how far metal and wood part at the corners of the year, and what that asks for at either end. */
 function fitDirection(
   given: StripInWood,
@@ -131,8 +146,9 @@ function fitDirection(
   startShare: number,
 ): StripDirection {
   const { strip, wood, buildingDay, year, toleranceMm } = given;
-  const corners = [year.driestMoisturePct, year.wettestMoisturePct].flatMap((toMoisturePct) =>
-    [year.coldestTemperatureC, year.warmestTemperatureC].map(
+  const { moisturesPct, temperaturesC } = reachedFrom(buildingDay, year);
+  const corners = moisturesPct.flatMap((toMoisturePct) =>
+    temperaturesC.map(
       (toTemperatureC) =>
         changeBesideMetal({
           lengthMm,
