@@ -8,6 +8,8 @@ const limits = {
   grooveDepthMm: { min: 0, max: 100 },
   coverMm: { min: 0, max: 100 },
   gapMm: { min: 0, max: 20 },
+  // From 1/60 on a panel could dry from 30 % to less than half its width: held at an edge, a deeper groove would then
+  // leave less to spare. Woods stay far below.
   coefficientPerPct: { min: 0, max: 0.01 },
   buildingMoisturePct: moisture,
   driestMoisturePct: moisture,
