@@ -38,7 +38,6 @@ export { growthRingDirection1945 } from './sources/growth-ring-direction-1945.ts
 export { guideBushThread2004 } from './sources/guide-bush-thread-2004.ts';
 export { guideBushingAnswer } from './sources/guide-bushing-answer.ts';
 export { guideBushingThread } from './sources/guide-bushing-thread.ts';
-export { humidificationPage } from './sources/humidification-page.ts';
 export { humidityFormulasPage } from './sources/humidity-formulas-page.ts';
 export { indoorHumidityPage } from './sources/indoor-humidity-page.ts';
 export { instructorTrainingDrawing } from './sources/instructor-training-drawing.ts';

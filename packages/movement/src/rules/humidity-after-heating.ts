@@ -1,7 +1,6 @@
 import { defineRule, requireInputs, requireThat } from '@scantling/rules';
 import {
   conservationHeatingPage,
-  humidificationPage,
   humidityFormulasPage,
   indoorHumidityPage,
   saturatedVapourPage,
@@ -128,19 +127,6 @@ export const humidityAfterHeatingRule = /* @__PURE__ */ defineRule(() => ({
       expect: { relativeHumidityPct: '23' },
       within: { value: 0.6, because: 'The page reads it off a diagram and says “approximately”.' },
       from: { source: indoorHumidityPage, at: 'example: 0 °C and 90 %, heated to 20 °C', confirmed: 'text' },
-    },
-    {
-      given: {
-        fromTemperatureC: (35 - 32) / 1.8,
-        relativeHumidityPct: 50,
-        toTemperatureC: (70 - 32) / 1.8,
-      },
-      expect: { relativeHumidityPct: '14' },
-      from: {
-        source: humidificationPage,
-        at: 'example: 35 °F and 50 %, heated to 70 °F',
-        confirmed: 'text',
-      },
     },
     {
       given: { fromTemperatureC: 10, relativeHumidityPct: 80, toTemperatureC: 20 },
