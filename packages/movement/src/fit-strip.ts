@@ -126,19 +126,7 @@ function requireStrip(given: StripInWood): void {
   );
 }
 
-/** The extremes of the year, those of building day among them. */
-function reachedFrom(
-  { moisturePct, temperatureC }: StripInWood['buildingDay'],
-  year: StripInWood['year'],
-): { readonly moisturesPct: readonly number[]; readonly temperaturesC: readonly number[] } {
-  const { driestMoisturePct, wettestMoisturePct, coldestTemperatureC, warmestTemperatureC } = year;
-  return {
-    moisturesPct: [Math.min(driestMoisturePct, moisturePct), Math.max(wettestMoisturePct, moisturePct)],
-    temperaturesC: [Math.min(coldestTemperatureC, temperatureC), Math.max(warmestTemperatureC, temperatureC)],
-  };
-}
-
-/** One direction: how far metal and wood part at the corners of the year, and what that asks for at either end. */
+/** One direction: how far metal and wood part in the year, and what that asks for at either end. */
 function fitDirection(
   given: StripInWood,
   lengthMm: number,
@@ -146,9 +134,10 @@ function fitDirection(
   startShare: number,
 ): StripDirection {
   const { strip, wood, buildingDay, year, toleranceMm } = given;
-  const { moisturesPct, temperaturesC } = reachedFrom(buildingDay, year);
-  const corners = moisturesPct.flatMap((toMoisturePct) =>
-    temperaturesC.map(
+  const moistures = [buildingDay.moisturePct, year.driestMoisturePct, year.wettestMoisturePct];
+  const temperatures = [buildingDay.temperatureC, year.coldestTemperatureC, year.warmestTemperatureC];
+  const differences = moistures.flatMap((toMoisturePct) =>
+    temperatures.map(
       (toTemperatureC) =>
         changeBesideMetal({
           lengthMm,
@@ -162,8 +151,9 @@ function fitDirection(
         }).differenceMm,
     ),
   );
-  const metalOutgrowsMm = Math.max(0, ...corners);
-  const woodOutgrowsMm = Math.max(0, ...corners.map((differenceMm) => -differenceMm));
+  // Building day, with a difference of 0, is among them.
+  const metalOutgrowsMm = Math.max(...differences);
+  const woodOutgrowsMm = plusZero(-Math.min(...differences));
   const endAt = (share: number): StripEnd => ({
     gapMm: metalOutgrowsMm * share,
     travelMm: (metalOutgrowsMm + woodOutgrowsMm) * share,
