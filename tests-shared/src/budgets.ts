@@ -111,6 +111,7 @@ export const budgets: readonly Budget[] = [
     writesDxf: true,
   },
   { package: '@scantling/grids', imports: ['pinFit'], maxGzipBytes: 2700 },
+  { package: '@scantling/grids', imports: ['stepTemplate'], maxGzipBytes: 4800 },
   { package: '@scantling/grids', imports: ['longestPinSpan'], maxGzipBytes: 1000 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
   {

@@ -119,7 +119,8 @@ export interface TemplatePlan {
  * });
  * plan.placements.map(({ column, row }) => [column, row]) // => [[0, 0], [3, 0]]
  * plan.placements[1].pins // => [{ column: 3, row: 0 }, { column: 3, row: 2 }]
- * [plan.leastPlacementCount, plan.proven] // => [2, true]
+ * plan.leastPlacementCount // => 2
+ * plan.proven // => true
  * ```
  */
 export function stepTemplate(input: TemplateSteppingInput): TemplatePlan {
