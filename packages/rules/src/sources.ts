@@ -26,7 +26,6 @@ export { eurocode5 } from './sources/eurocode-5.ts';
 export { fasteningTabletops1987 } from './sources/fastening-tabletops-1987.ts';
 export { firewoodMoistureThread } from './sources/firewood-moisture-thread.ts';
 export { flooringInspectionNote } from './sources/flooring-inspection-note.ts';
-export { flooringStabilityPage } from './sources/flooring-stability-page.ts';
 export { flooringStabilityTip2016 } from './sources/flooring-stability-tip-2016.ts';
 export { forestInventorySpecies } from './sources/forest-inventory-species.ts';
 export { forestryFunctions2020 } from './sources/forestry-functions-2020.ts';
