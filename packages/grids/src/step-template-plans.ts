@@ -120,6 +120,12 @@ function withoutIdle(stepping: Stepping, placements: readonly number[], toFinish
   return kept;
 }
 
+/** Every hole that any plan can finish: always boring the most comes to an end only when nothing more can be. */
+export function reachable(stepping: Stepping): number[] {
+  const toFinish = stepping.wanted.reduce((sum, one) => sum + one, 0);
+  return finishedBy(inOrder(stepping, connected(stepping, [], toFinish))).sort((a, b) => a - b);
+}
+
 /** Plans that finish all that can be finished, one for each cover and one that always bores the most. */
 export function constructedPlans(stepping: Stepping, toFinish: number): number[][] {
   return [...covers(stepping), []].map((chosen) =>

@@ -151,6 +151,7 @@ export function shortestPlan(
     let fewest: number[] | undefined;
     for (const place of toFinish) {
       if (covered[place]) continue;
+      work += (over[place] as number[]).length;
       const able = (over[place] as number[]).filter((placement) => !barred[placement]);
       if (able.length < (fewest?.length ?? Number.POSITIVE_INFINITY)) fewest = able;
     }

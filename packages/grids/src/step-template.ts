@@ -1,16 +1,9 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { SAME_MM } from './pin-terms.ts';
 import { type ErrorPair, errorTracer, holeErrors } from './step-template-errors.ts';
-import { constructedPlans } from './step-template-plans.ts';
+import { constructedPlans, reachable } from './step-template-plans.ts';
 import { lowerBound, shortestPlan } from './step-template-search.ts';
-import {
-  cornerOf,
-  finishedBy,
-  inOrder,
-  placementCount,
-  type Step,
-  type Stepping,
-} from './step-template-windows.ts';
+import { cornerOf, inOrder, type Step, type Stepping } from './step-template-windows.ts';
 
 const MOST_HOLES = 1600;
 
@@ -130,8 +123,7 @@ export function stepTemplate(input: TemplateSteppingInput): TemplatePlan {
     column: place % columns,
     row: Math.floor(place / columns),
   });
-  const everywhere = Array.from({ length: placementCount(stepping) }, (_, i) => i);
-  const toFinish = finishedBy(inOrder(stepping, everywhere)).sort((a, b) => a - b);
+  const toFinish = reachable(stepping);
   const { steps, leastCount } = shortest(stepping, toFinish);
   const trace = errorTracer(stepping, steps, input);
   const holes = steps
