@@ -159,6 +159,7 @@ describe('a bad table is found out', () => {
       '"source": "wood-handbook-1840"',
       'comes from a known source',
     ],
+    ['an erratum about no column', '"says"', '"columns": ["Radial"], "says"', shape],
   ])('%s', (_, from, to, finding) => {
     edit(metaPath(), from, to);
     expect(objections({ rewritten: true })).toContain(finding);

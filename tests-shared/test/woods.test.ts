@@ -61,11 +61,27 @@ describe('the woods of a package', () => {
     expect(woods.match(/^export const \w+: Wood = \/\* @__PURE__ \*\/ joinWood\(/gm)).toHaveLength(3);
     expect(woods).toContain('export const whiteAsh: Wood');
     expect(woods).toContain(
-      '{ table: woodHandbook2010Table0, radialPct: 4.9, confirmed: "text", tier: "publication", erratum: erratum1 }',
+      '{ table: woodHandbook2010Table0, radialPct: 4.9, confirmed: "text", tier: "publication", errata: { radialPct: erratum1 } }',
     );
     expect(woods).toContain('const erratum1 = "Printed twice."');
     expect(woods).toContain('{ table: woodHandbook2010Table0, confirmed: "memory", tier: "memory" }');
     expect(generated('trade-names')).toContain('"Ash, white": ["cabinet ash","bat ash"],');
+  });
+
+  test('take of an erratum the columns that it is about, and none about what no wood shows', () => {
+    const table = join(packageDir, 'data', 'tables', 'wood-handbook-2010--table-0');
+    const errata = [
+      { rows: ['Ash, white'], columns: ['radial'], says: 'Printed 4.8.' },
+      { rows: ['Ash, white'], columns: ['species'], says: 'Printed Asch.' },
+    ];
+    writeFileSync(`${table}.meta.json`, JSON.stringify({ ...META, errata }));
+    rebuild();
+    expect(generated('woods')).toContain('const erratum1 = "Printed 4.8."');
+    expect(generated('woods')).toContain('errata: { radialPct: erratum1 } }');
+    expect(generated('woods')).not.toContain('Asch');
+    const provenance = generated('wood-handbook-2010--table-0');
+    expect(provenance).toContain('"columns":["radialPct"]');
+    expect(provenance).toContain('Printed Asch.');
   });
 
   test('have their botanical name from the table where it prints one, else from the list', () => {

@@ -6,6 +6,14 @@ export interface TableRow {
   readonly tier: Tier;
 }
 
+/** What is known to be wrong in some rows of a table. */
+export interface TableErratum {
+  readonly rows: readonly string[];
+  /** Properties of these rows that it is about; where there is none, it is about the whole rows. */
+  readonly columns?: readonly string[];
+  readonly says: string;
+}
+
 /** Where a table comes from, and what is known to be wrong in it. */
 export interface TableProvenance {
   readonly source: Source;
@@ -13,7 +21,7 @@ export interface TableProvenance {
   readonly at: string;
   readonly title: string;
   readonly rights: string;
-  /** Disagreements, each with the rows that it is about. Both figures stay on record. */
-  readonly errata: readonly { readonly rows: readonly string[]; readonly says: string }[];
+  /** Disagreements. Both figures stay on record. */
+  readonly errata: readonly TableErratum[];
   readonly notes: readonly string[];
 }

@@ -1,7 +1,7 @@
 import type { Citation, TableProvenance } from '@scantling/rules';
 import { citationOf } from './citation.ts';
 import { tradeNames } from './data/trade-names.generated.ts';
-import { fitting, wordsAsked, wordsOf } from './names.ts';
+import { fitsInPart, fitsWhole, fitting, nameOf, wordsAsked, wordsOf } from './names.ts';
 import type { SpeciesRow } from './rows.ts';
 
 /** A row of a table, with where it stands. */
@@ -23,8 +23,14 @@ export function findRow<Row extends SpeciesRow>(
   tables: readonly SpeciesTable<Row>[],
 ): Found<Row> | null {
   const asked = wordsAsked(caller, 'name', name);
-  const entries = tables.flatMap(({ rows, provenance }) => rows.map((row) => ({ row, provenance })));
-  const found = fitting(asked, entries, ({ row }) => [row.species, ...(tradeNames[row.species] ?? [])]);
+  const entries = tables.flatMap(({ rows, provenance }) =>
+    rows.map((row) => ({
+      row,
+      provenance,
+      names: [row.species, ...(tradeNames[row.species] ?? [])].map(nameOf),
+    })),
+  );
+  const found = fitting(asked, entries, [fitsWhole, fitsInPart]);
   const [first] = found;
   if (!first) return null;
   if (found.length > 1) {

@@ -8,6 +8,7 @@ export function wordsOf(name: string): Words {
   const words = plain
     .toLowerCase()
     .replaceAll('redcedar', 'red cedar')
+    .replaceAll('grey', 'gray')
     .match(/[a-z]+/g);
   return new Set(words?.map(singular));
 }
@@ -19,34 +20,43 @@ export function wordsAsked(caller: string, field: string, text: string): Words {
   return wordsOf(text);
 }
 
-const within = (asked: Words, words: Words) => [...asked].every((word) => words.has(word));
+export const within = (asked: Words, words: Words) => [...asked].every((word) => words.has(word));
 const same = (asked: Words, words: Words) => asked.size === words.size && within(asked, words);
 
-/** A name: a common one, and where it has one a botanical one in brackets. */
-function nameOf(text: string) {
+/** A name, taken apart: a common one, and where it has one a botanical one in brackets. */
+export interface Name {
+  readonly common: Words;
+  readonly all: Words;
+  readonly genus: string;
+}
+
+export function nameOf(text: string): Name {
   const [common = '', botanical = ''] = text.split('(');
   const [genus = ''] = wordsOf(botanical);
   return { common: wordsOf(common), all: wordsOf(text), genus };
 }
 
-type Name = ReturnType<typeof nameOf>;
+/** A way in which a name may fit what was asked for. */
+export type Fit<N extends Name> = (asked: Words, name: N) => boolean;
 
-const fitsWhole = (asked: Words, { common, all }: Name) => same(asked, common) || same(asked, all);
+export const fitsWhole: Fit<Name> = (asked, { common, all }) => same(asked, common) || same(asked, all);
 
-/** A part of the common name, or of the botanical one with its genus: no wood is found by `alba` alone. */
-const fitsInPart = (asked: Words, { common, all, genus }: Name) =>
-  within(asked, common) || (asked.has(genus) && within(asked, all));
+/**
+ * A part of the common name, or of the botanical one with its genus: no wood is found by `alba`. Nor by a genus of
+ * which it is one species: `Eucalyptus` need not be jarrah.
+ */
+export const fitsInPart: Fit<Name> = (asked, { common, all, genus }) =>
+  within(asked, common) || (asked.has(genus) && (asked.size > 1 || all.has('spp')) && within(asked, all));
 
-/** The things of which a name is what was asked for; where there are none, those of which a part is. */
-export function fitting<Thing>(
+/** The things that fit what was asked for in the first of the ways in which any does. */
+export function fitting<N extends Name, Thing extends { readonly names: readonly N[] }>(
   asked: Words,
   things: readonly Thing[],
-  namesOf: (thing: Thing) => readonly string[],
-): Thing[] {
-  if (asked.size === 0) return [];
-  const named = things.map((thing) => ({ thing, names: namesOf(thing).map(nameOf) }));
-  const by = (fits: typeof fitsWhole) =>
-    named.filter(({ names }) => names.some((name) => fits(asked, name))).map(({ thing }) => thing);
-  const whole = by(fitsWhole);
-  return whole.length > 0 ? whole : by(fitsInPart);
+  ways: readonly Fit<N>[],
+): readonly Thing[] {
+  for (const fits of ways) {
+    const found = things.filter(({ names }) => names.some((name) => fits(asked, name)));
+    if (asked.size > 0 && found.length > 0) return found;
+  }
+  return [];
 }

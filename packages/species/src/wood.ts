@@ -102,7 +102,8 @@ type ColumnName = { [Name in FigureName]: keyof (typeof columns)[Name] }[FigureN
 export interface WoodRow extends TableRow, Readonly<Partial<Record<ColumnName, number>>> {
   readonly table: PrintedTable;
   readonly moisture?: 'green' | '12%';
-  readonly erratum?: string;
+  /** What is known to be wrong with its figures, by their columns. */
+  readonly errata?: Readonly<Partial<Record<ColumnName, string>>>;
 }
 
 /** What `data/woods.csv` says of a wood, with the rows that it is joined to. */
@@ -127,7 +128,7 @@ function figureOf(rows: readonly WoodRow[], name: FigureName): WoodFigure | null
       const rank = 100 * tiers.indexOf(row.tier) + (isHandbook(row) ? 0 : 10) + rounding;
       return value === undefined
         ? []
-        : [{ rank, value: toSI(value), citation: citationOf(row.table, row, row.erratum) }];
+        : [{ rank, value: toSI(value), citation: citationOf(row.table, row, row.errata?.[column]) }];
     }),
   );
   const [first, ...others] = printed

@@ -120,6 +120,9 @@ test('the trade’s ways to write a name', () => {
   expect(findShrinkage('khaya')?.species).toBe('Mahogany, African (Khaya spp.)');
   expect(findShrinkage('Ipê')?.species).toBe('Ipe (Tabebuia spp.)');
   expect(findShrinkage('baldcypress')?.citation.source.year).toBe(1999);
+  // A genus of many woods, of which the table has one.
+  expect(findShrinkage('eucalyptus')).toBeNull();
+  expect(findShrinkage('Eucalyptus marginata')?.species).toBe('Jarrah (Eucalyptus marginata)');
 });
 
 const aliases = [...new Set(Object.values(tradeNames).flat())];

@@ -1,4 +1,4 @@
-import type { Column } from './table.ts';
+import type { Column, Erratum, TableMeta } from './table.ts';
 
 /** A name with hyphens as a name in code. */
 export const camel = (kebab: string) =>
@@ -6,6 +6,16 @@ export const camel = (kebab: string) =>
 
 /** `wood-handbook-2010--table-4-3` holds `woodHandbook2010Table43`. */
 export const exportName = (id: string): string => camel(id);
+
+/** An erratum as the generated code holds it: about properties of the rows, not headings of the table. */
+export function emittedErratum({ columns }: TableMeta, erratum: Erratum): Erratum {
+  if (!erratum.columns) return erratum;
+  const named = erratum.columns.map((heading) => {
+    const column = columns[heading];
+    return column && 'name' in column ? column.name : heading;
+  });
+  return { ...erratum, columns: named };
+}
 
 /** A cell as the generated rows hold it: numbers as numbers, an empty cell as `null`. */
 export function literal({ kind }: Column, text: string): string {

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { camel, exportName, literal } from './emit.ts';
+import { camel, emittedErratum, exportName, literal } from './emit.ts';
 import { cell, readTable, type Table, tableIds } from './table.ts';
 import { joinedModules } from './woods.ts';
 
@@ -14,7 +14,8 @@ function rowSource(table: Table, row: readonly string[]): string {
 /** The module that holds a table's rows, and apart from them where they come from. */
 function generateModule(table: Table): string {
   const { id, meta, rows } = table;
-  const { at, title, rights, errata, notes } = meta;
+  const { at, title, rights, notes } = meta;
+  const errata = meta.errata.map((erratum) => emittedErratum(meta, erratum));
   const source = camel(meta.source);
   const provenance = Object.entries({ at, title, rights, errata, notes }).map(
     ([name, value]) => `  ${name}: ${JSON.stringify(value)},`,

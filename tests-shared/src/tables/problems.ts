@@ -46,6 +46,10 @@ function shapeProblems(table: Table): Problems {
       .flatMap((erratum) => erratum.rows)
       .filter((key) => !keys.includes(key))
       .map((key) => `an erratum names ${key}, which is not in the table`),
+    ...meta.errata
+      .flatMap(({ columns = [] }) => columns)
+      .filter((heading) => !headings.includes(heading))
+      .map((heading) => `an erratum names the column ${heading}, which is not in the table`),
   ];
 }
 

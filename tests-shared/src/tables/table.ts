@@ -49,12 +49,20 @@ const metaSchema = z.strictObject({
   ),
   /** Addresses at which rows were seen, by the key that stands in the column of addresses. */
   seenAt: z.record(z.string(), z.url()),
-  errata: z.array(z.strictObject({ rows: z.array(z.string()).min(1), says: sentence })),
+  errata: z.array(
+    z.strictObject({
+      rows: z.array(z.string()).min(1),
+      /** Headings of the columns that it is about, where it is not about the whole rows. */
+      columns: z.array(z.string()).min(1).optional(),
+      says: sentence,
+    }),
+  ),
   notes: z.array(sentence),
 });
 
 export type TableMeta = z.infer<typeof metaSchema>;
 export type Column = TableMeta['columns'][string];
+export type Erratum = TableMeta['errata'][number];
 
 /** A printed table and what stands beside it, as read. */
 export interface Table {

@@ -95,12 +95,18 @@ function botanicalSource(
   return `{ ${fields({ name, ...(botanical_confirmed === 'text' ? seen : recalled) })} }`;
 }
 
-/** What is known to be wrong with a row; empty where nothing is. */
-const erratumOf = ({ table, row }: NamedRow) =>
-  table.meta.errata
-    .filter(({ rows }) => rows.includes(rowKey(table, row)))
-    .map(({ says }) => says)
-    .join(' ');
+/** What is known to be wrong with the figures of a row that woods show, by their columns. */
+function errataOf({ table, row }: NamedRow): Readonly<Record<string, string>> {
+  const about = table.meta.errata.filter(({ rows }) => rows.includes(rowKey(table, row)));
+  return Object.fromEntries(
+    Object.entries(table.meta.columns).flatMap(([heading, column]) => {
+      if (column.kind !== 'number' || !SHOWN.includes(column.name) || cell(table, row, heading) === '')
+        return [];
+      const says = about.filter(({ columns }) => columns?.includes(heading) ?? true).map((one) => one.says);
+      return says.length > 0 ? [[column.name, says.join(' ')]] : [];
+    }),
+  );
+}
 
 function rowSource(named: NamedRow, errata: readonly string[]): string {
   const { table, row } = named;
@@ -110,11 +116,14 @@ function rowSource(named: NamedRow, errata: readonly string[]): string {
       ? [[column.name, literal(column, text)]]
       : [];
   });
-  const erratum = errata.indexOf(erratumOf(named)) + 1;
+  const known = Object.entries(errataOf(named)).map(([name, says]) => [
+    name,
+    `erratum${errata.indexOf(says) + 1}`,
+  ]);
   return `    { ${fields({
     table: exportName(table.id),
     ...Object.fromEntries(shown),
-    ...(erratum > 0 && { erratum: `erratum${erratum}` }),
+    ...(known.length > 0 && { errata: `{ ${fields(Object.fromEntries(known))} }` }),
   })} },`;
 }
 
@@ -161,7 +170,7 @@ const WRITTEN = '// Written by `npm run tables` from data/woods.csv and the tabl
 
 function woodsModule(woods: readonly WoodLine[], rows: readonly NamedRow[]): string {
   const tables = [...new Set(rows.map(({ table }) => table))];
-  const errata = [...new Set(rows.map(erratumOf))].filter(Boolean);
+  const errata = [...new Set(rows.flatMap((row) => Object.values(errataOf(row))))];
   const sources = [...new Set(tables.map(({ meta }) => camel(meta.source)))].sort();
   return [
     WRITTEN,

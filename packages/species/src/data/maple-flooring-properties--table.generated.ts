@@ -15,6 +15,6 @@ export const mapleFlooringPropertiesTableProvenance: TableProvenance = {
   at: "Table",
   title: "Physical properties of sugar maple, green and at 12 % moisture content",
   rights: "Facts, quoted with their source; the publication itself is protected.",
-  errata: [{"rows":["Maple, sugar; 12%"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."},{"rows":["Maple, sugar; green"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi for green wood, where the Wood Handbook gives 10 700 MPa, 1.55 million psi."}],
+  errata: [{"rows":["Maple, sugar; 12%"],"columns":["modulusOfElasticityMillionPsi"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."},{"rows":["Maple, sugar; green"],"columns":["modulusOfElasticityMillionPsi"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi green, where the Wood Handbook gives 10 700 MPa, 1.55 million psi."}],
   notes: ["The table prints the green figure and the one at 12 % in one row.","Work to maximum load is printed in in·lbf/in³, which is psi."],
 };

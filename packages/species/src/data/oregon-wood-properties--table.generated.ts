@@ -21,6 +21,6 @@ export const oregonWoodPropertiesTableProvenance: TableProvenance = {
   at: "Table (inch-pound)",
   title: "Relative working and physical properties of western softwoods at 12 % moisture content",
   rights: "Facts, quoted with their source; the publication itself is protected.",
-  errata: [{"rows":["Grand fir; 12%"],"says":"The table gives a tangential shrinkage of 7.0 %, where the Wood Handbook, Table 4-3, prints 7.5 %."},{"rows":["Subalpine fir; 12%"],"says":"The table gives a tangential shrinkage of 7.5 %, where the Wood Handbook, Table 4-3, prints 7.4 %."}],
+  errata: [{"rows":["Grand fir; 12%"],"columns":["tangentialPct"],"says":"The table gives a tangential shrinkage of 7.0 %, where the Wood Handbook, Table 4-3, prints 7.5 %."},{"rows":["Subalpine fir; 12%"],"columns":["tangentialPct"],"says":"The table gives a tangential shrinkage of 7.5 %, where the Wood Handbook, Table 4-3, prints 7.4 %."}],
   notes: ["The table cites the Wood Handbook.","It heads its shrinkage \"% across the grain shrinkage (6% MC)\"; the figures are those that the Wood Handbook, Table 4-3, prints for tangential shrinkage from green to ovendry, but for two firs."],
 };

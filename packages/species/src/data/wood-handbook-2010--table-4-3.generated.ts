@@ -128,6 +128,6 @@ export const woodHandbook2010Table43Provenance: TableProvenance = {
   at: "Table 4-3, p. 4-6",
   title: "Shrinkage of woods grown in the United States, % of the green dimension, from green to ovendry",
   rights: "A work of the United States government, in the public domain in the United States.",
-  errata: [{"rows":["Fir, grand"],"says":"A table of the Oregon Wood Innovation Center gives 7.0 % tangential."},{"rows":["Fir, subalpine"],"says":"A table of the Oregon Wood Innovation Center gives 7.5 % tangential."}],
+  errata: [{"rows":["Fir, grand"],"columns":["tangentialPct"],"says":"A table of the Oregon Wood Innovation Center gives 7.0 % tangential."},{"rows":["Fir, subalpine"],"columns":["tangentialPct"],"says":"A table of the Oregon Wood Innovation Center gives 7.5 % tangential."}],
   notes: ["A name printed under a heading stands here with its heading: Chestnut under Oak, white is \"Oak, white, chestnut\".","The lower part of each column of the page could not be seen: those rows are from memory, or from a reprint.","The tangential figures of western hemlock, western larch and Engelmann spruce, marked memory, were also seen in a table of the Oregon Wood Innovation Center.","The table prints no tangential figure for gray birch."],
 };

@@ -46,6 +46,6 @@ export const woodHandbook2010Table44Provenance: TableProvenance = {
   at: "Table 4-4, p. 4-8",
   title: "Shrinkage of some woods imported into the United States, % of the green dimension, from green to ovendry",
   rights: "A work of the United States government, in the public domain in the United States.",
-  errata: [{"rows":["Azobe (Lophira alata)"],"says":"The page prints the location AM (tropical America); the tree grows in West Africa."}],
+  errata: [{"rows":["Azobe (Lophira alata)"],"columns":["location"],"says":"The page prints the location AM (tropical America); the tree grows in West Africa."}],
   notes: ["Location: AF Africa, AM tropical America, AS Asia and Oceania.","In the text that was seen, the right column of the page (white lauan to white meranti) has names and figures on different lines; they are paired by their order.","The lower part of the page could not be seen: those rows are from memory."],
 };

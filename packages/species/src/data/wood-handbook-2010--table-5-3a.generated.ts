@@ -43,6 +43,6 @@ export const woodHandbook2010Table53aProvenance: TableProvenance = {
   at: "Table 5-3a",
   title: "Strength of clear, straight-grained woods grown in the United States, metric units",
   rights: "A work of the United States government, in the public domain in the United States.",
-  errata: [{"rows":["Maple, sugar; 12%"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."},{"rows":["Maple, sugar; green"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi for green wood, where the Wood Handbook gives 10 700 MPa, 1.55 million psi."}],
+  errata: [{"rows":["Maple, sugar; 12%"],"columns":["modulusOfElasticityMPa"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."},{"rows":["Maple, sugar; green"],"columns":["modulusOfElasticityMPa"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi green, where the Wood Handbook gives 10 700 MPa, 1.55 million psi."}],
   notes: ["Specific gravity is ovendry mass over the volume at the stated moisture content.","The table gives modulus of rupture rounded to 1000 kPa and modulus of elasticity rounded to 100 MPa.","Specific gravity and hardness of the rows on the page that was seen are not carried: Table 5-3b has them.","Work to maximum load is printed in kJ/m³, which is kPa."],
 };

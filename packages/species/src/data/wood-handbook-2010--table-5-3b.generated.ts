@@ -70,6 +70,6 @@ export const woodHandbook2010Table53bProvenance: TableProvenance = {
   at: "Table 5-3b",
   title: "Strength of clear, straight-grained woods grown in the United States, inch-pound units",
   rights: "A work of the United States government, in the public domain in the United States.",
-  errata: [{"rows":["Maple, sugar; 12%"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."}],
+  errata: [{"rows":["Maple, sugar; 12%"],"columns":["modulusOfElasticityMillionPsi"],"says":"The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa."}],
   notes: ["Specific gravity is ovendry mass over the volume at the stated moisture content.","Page 5-7 was seen, pond pine to redwood; the rows from memory stand on other pages.","Of the rows from memory, neither work to maximum load nor hardness is carried.","Work to maximum load is printed in in·lbf/in³, which is psi."],
 };

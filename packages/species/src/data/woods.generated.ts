@@ -15,7 +15,7 @@ const woodHandbook2010Table53b: PrintedTable = { source: woodHandbook2010, at: "
 const woodRuptureTableTable: PrintedTable = { source: woodRuptureTable, at: "Table" };
 const woodStrengthTabulationTable: PrintedTable = { source: woodStrengthTabulation, at: "Table" };
 
-const erratum1 = "The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi for green wood, where the Wood Handbook gives 10 700 MPa, 1.55 million psi.";
+const erratum1 = "The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.65 million psi green, where the Wood Handbook gives 10 700 MPa, 1.55 million psi.";
 const erratum2 = "The Maple Flooring Manufacturers Association gives a modulus of elasticity of 1.88 million psi at 12 %, where the Wood Handbook gives 1.83 million psi, 12 600 MPa.";
 const erratum3 = "The table gives a tangential shrinkage of 7.0 %, where the Wood Handbook, Table 4-3, prints 7.5 %.";
 const erratum4 = "The table gives a tangential shrinkage of 7.5 %, where the Wood Handbook, Table 4-3, prints 7.4 %.";
@@ -25,8 +25,7 @@ const erratum7 = "The coefficients follow from a fibre saturation point of 22 %,
 const erratum8 = "The coefficients do not follow from this wood's shrinkage in Table 4-4: that gives up to two fifths less, for some woods up to a fourth more. Which of the two is nearer is not known.";
 const erratum9 = "A table of the Oregon Wood Innovation Center gives 7.0 % tangential.";
 const erratum10 = "A table of the Oregon Wood Innovation Center gives 7.5 % tangential.";
-const erratum11 = "The page prints the location AM (tropical America); the tree grows in West Africa.";
-const erratum12 = "The page heads its specific gravity ovendry; the figures equal those of the Wood Handbook at 12 %.";
+const erratum11 = "The page heads its specific gravity ovendry; the figures equal those of the Wood Handbook at 12 %.";
 
 /** Red alder. */
 export const redAlder: Wood = /* @__PURE__ */ joinWood({
@@ -41,7 +40,7 @@ export const redAlder: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00151, tangentialPerPct: 0.00256, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.4, tangentialPct: 7.3, volumetricPct: 12.6, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.41, modulusOfRupturePsi: 9800, modulusOfElasticityMillionPsi: 1.38, confirmed: "memory", tier: "memory" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.41, modulusOfElasticityMillionPsi: 1.38, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.41, modulusOfElasticityMillionPsi: 1.38, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -72,7 +71,7 @@ export const blackAsh: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00172, tangentialPerPct: 0.00274, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 5, tangentialPct: 7.8, volumetricPct: 15.2, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 87, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.49, modulusOfElasticityMillionPsi: 1.6, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.49, modulusOfElasticityMillionPsi: 1.6, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -88,7 +87,7 @@ export const blueAsh: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table43, radialPct: 3.9, tangentialPct: 6.5, volumetricPct: 11.7, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 95, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.58, modulusOfElasticityMillionPsi: 1.4, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.58, modulusOfElasticityMillionPsi: 1.4, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -102,10 +101,10 @@ export const greenAsh: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Ash, green"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00169, tangentialPerPct: 0.00274, confirmed: "text", tier: "publication", erratum: erratum5 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00169, tangentialPerPct: 0.00274, confirmed: "text", tier: "publication", errata: { radialPerPct: erratum5, tangentialPerPct: erratum5 } },
     { table: woodHandbook2010Table43, radialPct: 4.6, tangentialPct: 7.1, volumetricPct: 12.5, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 97, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.56, modulusOfElasticityMillionPsi: 1.66, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.56, modulusOfElasticityMillionPsi: 1.66, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -121,7 +120,7 @@ export const oregonAsh: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00141, tangentialPerPct: 0.00285, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.1, tangentialPct: 8.1, volumetricPct: 13.2, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.55, modulusOfElasticityMillionPsi: 1.36, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.55, modulusOfElasticityMillionPsi: 1.36, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -154,7 +153,7 @@ export const whiteAsh: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 4.9, tangentialPct: 7.8, volumetricPct: 13.3, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.6, modulusOfRupturePsi: 15000, modulusOfElasticityMillionPsi: 1.74, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 103, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.6, modulusOfElasticityMillionPsi: 1.74, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.6, modulusOfElasticityMillionPsi: 1.74, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -169,7 +168,7 @@ export const bigtoothAspen: Wood = /* @__PURE__ */ joinWood({
   printedAs: ["Aspen, bigtooth"],
   rows: [
     { table: woodHandbook2010Table43, radialPct: 3.3, tangentialPct: 7.9, volumetricPct: 11.8, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.39, modulusOfElasticityMillionPsi: 1.43, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.39, modulusOfElasticityMillionPsi: 1.43, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -187,7 +186,7 @@ export const quakingAspen: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 3.5, tangentialPct: 6.7, volumetricPct: 11.5, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.38, modulusOfRupturePsi: 8400, modulusOfElasticityMillionPsi: 1.18, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 58, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.38, modulusOfElasticityMillionPsi: 1.18, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.38, modulusOfElasticityMillionPsi: 1.18, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -205,7 +204,7 @@ export const americanBasswood: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 6.6, tangentialPct: 9.3, volumetricPct: 15.8, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.37, modulusOfRupturePsi: 8700, modulusOfElasticityMillionPsi: 1.46, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 60, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.37, modulusOfElasticityMillionPsi: 1.46, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.37, modulusOfElasticityMillionPsi: 1.46, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -223,7 +222,7 @@ export const americanBeech: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 5.5, tangentialPct: 11.9, volumetricPct: 17.2, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.64, modulusOfRupturePsi: 14900, modulusOfElasticityMillionPsi: 1.72, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 103, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.64, modulusOfElasticityMillionPsi: 1.72, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.64, modulusOfElasticityMillionPsi: 1.72, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -248,7 +247,7 @@ export const grayBirch: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Betula populifolia", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["grey birch"],
+  aliases: [],
   printedAs: ["Birch, gray"],
   rows: [
     { table: woodHandbook2010Table43, radialPct: 5.2, volumetricPct: 14.7, confirmed: "text", tier: "publication" },
@@ -268,7 +267,7 @@ export const paperBirch: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00219, tangentialPerPct: 0.00304, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 6.3, tangentialPct: 8.6, volumetricPct: 16.2, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 85, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.55, modulusOfElasticityMillionPsi: 1.59, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.55, modulusOfElasticityMillionPsi: 1.59, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -279,7 +278,7 @@ export const riverBirch: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Betula nigra", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["red birch"],
+  aliases: [],
   printedAs: ["Birch, river"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00162, tangentialPerPct: 0.00327, confirmed: "text", tier: "publication" },
@@ -297,10 +296,10 @@ export const sweetBirch: Wood = /* @__PURE__ */ joinWood({
   aliases: ["black birch","cherry birch"],
   printedAs: ["Birch, sweet"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00256, tangentialPerPct: 0.00338, confirmed: "text", tier: "publication", erratum: erratum5 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00256, tangentialPerPct: 0.00338, confirmed: "text", tier: "publication", errata: { radialPerPct: erratum5, tangentialPerPct: erratum5 } },
     { table: woodHandbook2010Table43, radialPct: 6.5, tangentialPct: 9, volumetricPct: 15.6, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 117, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.65, modulusOfElasticityMillionPsi: 2.17, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.65, modulusOfElasticityMillionPsi: 2.17, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -318,7 +317,7 @@ export const yellowBirch: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 7.3, tangentialPct: 9.5, volumetricPct: 16.8, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.62, modulusOfRupturePsi: 16600, modulusOfElasticityMillionPsi: 2.01, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 114, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.62, modulusOfElasticityMillionPsi: 2.01, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.62, modulusOfElasticityMillionPsi: 2.01, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -351,7 +350,7 @@ export const butternut: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 3.4, tangentialPct: 6.4, volumetricPct: 10.6, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.38, modulusOfRupturePsi: 8100, modulusOfElasticityMillionPsi: 1.18, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 56, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.38, modulusOfElasticityMillionPsi: 1.18, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.38, modulusOfElasticityMillionPsi: 1.18, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -383,7 +382,7 @@ export const blackCherry: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 3.7, tangentialPct: 7.1, volumetricPct: 11.5, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.5, modulusOfRupturePsi: 12300, modulusOfElasticityMillionPsi: 1.49, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 85, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.49, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.49, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -400,7 +399,7 @@ export const americanChestnut: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00116, tangentialPerPct: 0.00234, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 3.4, tangentialPct: 6.7, volumetricPct: 11.6, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 59, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.43, modulusOfElasticityMillionPsi: 1.23, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.43, modulusOfElasticityMillionPsi: 1.23, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -447,7 +446,7 @@ export const easternCottonwood: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00133, tangentialPerPct: 0.00327, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 3.9, tangentialPct: 9.2, volumetricPct: 13.9, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.4, modulusOfRupturePsi: 8500, modulusOfElasticityMillionPsi: 1.37, confirmed: "memory", tier: "memory" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.4, modulusOfElasticityMillionPsi: 1.37, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.4, modulusOfElasticityMillionPsi: 1.37, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -458,14 +457,14 @@ export const americanElm: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Ulmus americana", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["white elm","soft elm"],
+  aliases: ["white elm","soft elm","gray elm"],
   printedAs: ["Elm, American"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00144, tangentialPerPct: 0.00338, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.2, tangentialPct: 9.5, volumetricPct: 14.6, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.5, modulusOfRupturePsi: 11800, modulusOfElasticityMillionPsi: 1.34, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 81, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.34, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.34, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -479,7 +478,7 @@ export const cedarElm: Wood = /* @__PURE__ */ joinWood({
   aliases: ["hard elm"],
   printedAs: ["Elm, cedar"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00183, tangentialPerPct: 0.00419, confirmed: "text", tier: "publication", erratum: erratum5 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00183, tangentialPerPct: 0.00419, confirmed: "text", tier: "publication", errata: { radialPerPct: erratum5, tangentialPerPct: erratum5 } },
     { table: woodHandbook2010Table43, radialPct: 4.7, tangentialPct: 10.2, volumetricPct: 15.4, confirmed: "text", tier: "publication" },
   ],
 });
@@ -496,7 +495,7 @@ export const rockElm: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00285, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.8, tangentialPct: 8.1, volumetricPct: 14.9, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.63, modulusOfElasticityMillionPsi: 1.54, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.63, modulusOfElasticityMillionPsi: 1.54, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -512,7 +511,7 @@ export const slipperyElm: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00169, tangentialPerPct: 0.00315, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.9, tangentialPct: 8.9, volumetricPct: 13.8, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.53, modulusOfElasticityMillionPsi: 1.49, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.53, modulusOfElasticityMillionPsi: 1.49, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -543,7 +542,7 @@ export const hackberry: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00315, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.8, tangentialPct: 8.9, volumetricPct: 13.8, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.53, modulusOfElasticityMillionPsi: 1.19, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.53, modulusOfElasticityMillionPsi: 1.19, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -573,7 +572,7 @@ export const mockernutHickory: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table43, radialPct: 7.7, tangentialPct: 11, volumetricPct: 17.8, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 132, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.72, modulusOfElasticityMillionPsi: 2.22, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.72, modulusOfElasticityMillionPsi: 2.22, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -589,7 +588,7 @@ export const pecan: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00169, tangentialPerPct: 0.00315, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.9, tangentialPct: 8.9, volumetricPct: 13.6, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.66, modulusOfElasticityMillionPsi: 1.73, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.66, modulusOfElasticityMillionPsi: 1.73, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -604,7 +603,7 @@ export const pignutHickory: Wood = /* @__PURE__ */ joinWood({
   printedAs: ["Hickory, true, pignut","Hickory, pignut"],
   rows: [
     { table: woodHandbook2010Table43, radialPct: 7.2, tangentialPct: 11.5, volumetricPct: 17.9, confirmed: "text", tier: "publication" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.75, modulusOfElasticityMillionPsi: 2.26, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.75, modulusOfElasticityMillionPsi: 2.26, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -620,7 +619,7 @@ export const shagbarkHickory: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table43, radialPct: 7, tangentialPct: 10.5, volumetricPct: 16.7, confirmed: "memory", tier: "memory" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.72, modulusOfRupturePsi: 20200, modulusOfElasticityMillionPsi: 2.16, confirmed: "memory", tier: "memory" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.72, modulusOfElasticityMillionPsi: 2.16, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.72, modulusOfElasticityMillionPsi: 2.16, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -635,7 +634,7 @@ export const shellbarkHickory: Wood = /* @__PURE__ */ joinWood({
   printedAs: ["Hickory, true, shellbark","Hickory, shellbark"],
   rows: [
     { table: woodHandbook2010Table43, radialPct: 7.6, tangentialPct: 12.6, volumetricPct: 19.2, confirmed: "memory", tier: "memory" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.69, modulusOfElasticityMillionPsi: 1.89, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.69, modulusOfElasticityMillionPsi: 1.89, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -661,7 +660,7 @@ export const honeylocust: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Gleditsia triacanthos", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["honey locust"],
+  aliases: ["honey locust","locust"],
   printedAs: ["Honeylocust"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00144, tangentialPerPct: 0.0023, confirmed: "text", tier: "publication" },
@@ -676,13 +675,13 @@ export const blackLocust: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Robinia pseudoacacia", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["yellow locust"],
+  aliases: ["yellow locust","locust","robinia"],
   printedAs: ["Locust, black"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00158, tangentialPerPct: 0.00252, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.6, tangentialPct: 7.2, volumetricPct: 10.2, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 134, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.69, modulusOfElasticityMillionPsi: 2.05, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.69, modulusOfElasticityMillionPsi: 2.05, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -714,7 +713,7 @@ export const cucumbertree: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.0018, tangentialPerPct: 0.00312, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 5.2, tangentialPct: 8.8, volumetricPct: 13.6, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 85, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.48, modulusOfElasticityMillionPsi: 1.82, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.48, modulusOfElasticityMillionPsi: 1.82, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -730,7 +729,7 @@ export const southernMagnolia: Wood = /* @__PURE__ */ joinWood({
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00187, tangentialPerPct: 0.0023, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 5.4, tangentialPct: 6.6, volumetricPct: 12.3, confirmed: "memory", tier: "memory" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.4, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.5, modulusOfElasticityMillionPsi: 1.4, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -762,7 +761,7 @@ export const bigleafMaple: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table135, radialPerPct: 0.00126, tangentialPerPct: 0.00248, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 3.7, tangentialPct: 7.1, volumetricPct: 11.6, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 74, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.48, modulusOfElasticityMillionPsi: 1.45, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.48, modulusOfElasticityMillionPsi: 1.45, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -776,10 +775,10 @@ export const blackMaple: Wood = /* @__PURE__ */ joinWood({
   aliases: ["black sugar maple"],
   printedAs: ["Maple, black"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00353, confirmed: "text", tier: "publication", erratum: erratum5 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00353, confirmed: "text", tier: "publication", errata: { radialPerPct: erratum5, tangentialPerPct: erratum5 } },
     { table: woodHandbook2010Table43, radialPct: 4.8, tangentialPct: 9.3, volumetricPct: 14, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 92, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.57, modulusOfElasticityMillionPsi: 1.62, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.57, modulusOfElasticityMillionPsi: 1.62, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -797,7 +796,7 @@ export const redMaple: Wood = /* @__PURE__ */ joinWood({
     { table: woodHandbook2010Table43, radialPct: 4, tangentialPct: 8.2, volumetricPct: 12.6, confirmed: "memory", tier: "memory" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.54, modulusOfRupturePsi: 13400, modulusOfElasticityMillionPsi: 1.64, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 92, confirmed: "text", tier: "reprint" },
-    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.54, modulusOfElasticityMillionPsi: 1.64, confirmed: "text", tier: "reprint", erratum: erratum12 },
+    { table: woodStrengthTabulationTable, moisture: "12%", specificGravityRatio: 0.54, modulusOfElasticityMillionPsi: 1.64, confirmed: "text", tier: "reprint", errata: { specificGravityRatio: erratum11 } },
   ],
 });
 
@@ -839,16 +838,16 @@ export const sugarMaple: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Acer saccharum", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["hard maple","rock maple"],
+  aliases: ["hard maple","rock maple","hard rock maple"],
   printedAs: ["Maple, sugar"],
   rows: [
-    { table: mapleFlooringPropertiesTable, moisture: "green", specificGravityRatio: 0.56, modulusOfRupturePsi: 9400, modulusOfElasticityMillionPsi: 1.65, sideHardnessLbf: 970, confirmed: "text", tier: "reprint", erratum: erratum1 },
-    { table: mapleFlooringPropertiesTable, moisture: "12%", specificGravityRatio: 0.63, modulusOfRupturePsi: 15800, modulusOfElasticityMillionPsi: 1.88, sideHardnessLbf: 1450, confirmed: "text", tier: "reprint", erratum: erratum2 },
+    { table: mapleFlooringPropertiesTable, moisture: "green", specificGravityRatio: 0.56, modulusOfRupturePsi: 9400, modulusOfElasticityMillionPsi: 1.65, sideHardnessLbf: 970, confirmed: "text", tier: "reprint", errata: { modulusOfElasticityMillionPsi: erratum1 } },
+    { table: mapleFlooringPropertiesTable, moisture: "12%", specificGravityRatio: 0.63, modulusOfRupturePsi: 15800, modulusOfElasticityMillionPsi: 1.88, sideHardnessLbf: 1450, confirmed: "text", tier: "reprint", errata: { modulusOfElasticityMillionPsi: erratum2 } },
     { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00353, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table43, radialPct: 4.8, tangentialPct: 9.9, volumetricPct: 14.7, confirmed: "text", tier: "reprint" },
-    { table: woodHandbook2010Table53a, moisture: "green", specificGravityRatio: 0.56, modulusOfRuptureKPa: 65000, modulusOfElasticityMPa: 10700, sideHardnessN: 4300, confirmed: "text", tier: "reprint", erratum: erratum1 },
-    { table: woodHandbook2010Table53a, moisture: "12%", specificGravityRatio: 0.63, modulusOfRuptureKPa: 109000, modulusOfElasticityMPa: 12600, sideHardnessN: 6400, confirmed: "text", tier: "reprint", erratum: erratum2 },
-    { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.63, modulusOfRupturePsi: 15800, modulusOfElasticityMillionPsi: 1.83, confirmed: "memory", tier: "memory", erratum: erratum2 },
+    { table: woodHandbook2010Table53a, moisture: "green", specificGravityRatio: 0.56, modulusOfRuptureKPa: 65000, modulusOfElasticityMPa: 10700, sideHardnessN: 4300, confirmed: "text", tier: "reprint", errata: { modulusOfElasticityMPa: erratum1 } },
+    { table: woodHandbook2010Table53a, moisture: "12%", specificGravityRatio: 0.63, modulusOfRuptureKPa: 109000, modulusOfElasticityMPa: 12600, sideHardnessN: 6400, confirmed: "text", tier: "reprint", errata: { modulusOfElasticityMPa: erratum2 } },
+    { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.63, modulusOfRupturePsi: 15800, modulusOfElasticityMillionPsi: 1.83, confirmed: "memory", tier: "memory", errata: { modulusOfElasticityMillionPsi: erratum2 } },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 109, confirmed: "text", tier: "reprint" },
   ],
 });
@@ -891,7 +890,7 @@ export const blackOak: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Oak, red, black","Oak, black"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00123, tangentialPerPct: 0.0023, confirmed: "text", tier: "publication", erratum: erratum6 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00123, tangentialPerPct: 0.0023, confirmed: "text", tier: "publication", errata: { radialPerPct: erratum6, tangentialPerPct: erratum6 } },
     { table: woodHandbook2010Table43, radialPct: 4.4, tangentialPct: 11.1, volumetricPct: 15.1, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 96, confirmed: "text", tier: "reprint" },
   ],
@@ -984,7 +983,7 @@ export const northernRedOak: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Quercus rubra", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: [],
+  aliases: ["red oak"],
   printedAs: ["Oak, red, northern red","Oak, northern red"],
   rows: [
     { table: woodHandbook2010Table43, radialPct: 4, tangentialPct: 8.6, volumetricPct: 13.7, confirmed: "memory", tier: "memory" },
@@ -1299,7 +1298,7 @@ export const yellowPoplar: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Liriodendron tulipifera", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "hardwood",
   origin: "domestic",
-  aliases: ["tulip poplar","poplar","tulipwood","tuliptree","tulip tree","whitewood"],
+  aliases: ["tulip poplar","poplar","tuliptree","tulip tree"],
   printedAs: ["Yellow-poplar"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00158, tangentialPerPct: 0.00289, confirmed: "memory", tier: "memory" },
@@ -1379,7 +1378,7 @@ export const northernWhiteCedar: Wood = /* @__PURE__ */ joinWood({
   aliases: ["eastern white cedar","eastern arborvitae"],
   printedAs: ["Cedar, northern white"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00229, confirmed: "memory", tier: "memory", erratum: erratum7 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00229, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum7, tangentialPerPct: erratum7 } },
     { table: woodHandbook2010Table43, radialPct: 2.2, tangentialPct: 4.9, volumetricPct: 7.2, confirmed: "text", tier: "publication" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 45, confirmed: "text", tier: "reprint" },
   ],
@@ -1410,7 +1409,7 @@ export const westernRedcedar: Wood = /* @__PURE__ */ joinWood({
   aliases: ["canoe cedar","giant arborvitae"],
   printedAs: ["Cedar, western redcedar","Cedar, western red"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00111, tangentialPerPct: 0.00234, confirmed: "memory", tier: "memory", erratum: erratum7 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00111, tangentialPerPct: 0.00234, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum7, tangentialPerPct: erratum7 } },
     { table: woodHandbook2010Table43, radialPct: 2.4, tangentialPct: 5, volumetricPct: 6.8, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53b, moisture: "12%", specificGravityRatio: 0.32, modulusOfRupturePsi: 7500, modulusOfElasticityMillionPsi: 1.11, confirmed: "memory", tier: "memory" },
     { table: woodRuptureTableTable, moisture: "12%", modulusOfRuptureMPa: 52, confirmed: "text", tier: "reprint" },
@@ -1424,7 +1423,7 @@ export const yellowCedar: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Callitropsis nootkatensis", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: ["Alaska cedar","Alaska yellow cedar","yellow cypress","Nootka cypress"],
+  aliases: ["Alaska cedar","Alaska yellow cedar","yellow cypress","Nootka cypress","Alaskan yellow cedar"],
   printedAs: ["Cedar, yellow"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00095, tangentialPerPct: 0.00208, confirmed: "memory", tier: "memory" },
@@ -1439,7 +1438,7 @@ export const coastDouglasFir: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Pseudotsuga menziesii", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: ["Oregon pine"],
+  aliases: ["Oregon pine","Douglas fir","Doug fir"],
   printedAs: ["Douglas-fir, coast","Douglas-fir, Coast-type","Douglas-fir"],
   rows: [
     { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.48, tangentialPct: 7.6, modulusOfRupturePsi: 12400, modulusOfElasticityMillionPsi: 1.95, sideHardnessLbf: 710, confirmed: "text", tier: "publication" },
@@ -1457,7 +1456,7 @@ export const interiorNorthDouglasFir: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Pseudotsuga menziesii", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: [],
+  aliases: ["Douglas fir","Doug fir"],
   printedAs: ["Douglas-fir, interior north","Douglas-fir, Interior north"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.0013, tangentialPerPct: 0.00241, confirmed: "memory", tier: "memory" },
@@ -1472,7 +1471,7 @@ export const interiorWestDouglasFir: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Pseudotsuga menziesii", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: [],
+  aliases: ["Douglas fir","Doug fir"],
   printedAs: ["Douglas-fir, interior west","Douglas-fir, Interior west"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00263, confirmed: "memory", tier: "memory" },
@@ -1522,8 +1521,8 @@ export const grandFir: Wood = /* @__PURE__ */ joinWood({
   aliases: ["lowland white fir"],
   printedAs: ["Fir, grand","Grand fir"],
   rows: [
-    { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.39, tangentialPct: 7, modulusOfRupturePsi: 8900, modulusOfElasticityMillionPsi: 1.57, sideHardnessLbf: 490, confirmed: "text", tier: "publication", erratum: erratum3 },
-    { table: woodHandbook2010Table43, radialPct: 3.4, tangentialPct: 7.5, volumetricPct: 11, confirmed: "text", tier: "publication", erratum: erratum9 },
+    { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.39, tangentialPct: 7, modulusOfRupturePsi: 8900, modulusOfElasticityMillionPsi: 1.57, sideHardnessLbf: 490, confirmed: "text", tier: "publication", errata: { tangentialPct: erratum3 } },
+    { table: woodHandbook2010Table43, radialPct: 3.4, tangentialPct: 7.5, volumetricPct: 11, confirmed: "text", tier: "publication", errata: { tangentialPct: erratum9 } },
   ],
 });
 
@@ -1569,9 +1568,9 @@ export const subalpineFir: Wood = /* @__PURE__ */ joinWood({
   aliases: ["alpine fir"],
   printedAs: ["Fir, subalpine","Subalpine fir"],
   rows: [
-    { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.32, tangentialPct: 7.5, modulusOfRupturePsi: 8600, modulusOfElasticityMillionPsi: 1.29, sideHardnessLbf: 350, confirmed: "text", tier: "publication", erratum: erratum4 },
+    { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.32, tangentialPct: 7.5, modulusOfRupturePsi: 8600, modulusOfElasticityMillionPsi: 1.29, sideHardnessLbf: 350, confirmed: "text", tier: "publication", errata: { tangentialPct: erratum4 } },
     { table: woodHandbook2010Table135, radialPerPct: 0.00088, tangentialPerPct: 0.00259, confirmed: "memory", tier: "memory" },
-    { table: woodHandbook2010Table43, radialPct: 2.6, tangentialPct: 7.4, volumetricPct: 9.4, confirmed: "text", tier: "publication", erratum: erratum10 },
+    { table: woodHandbook2010Table43, radialPct: 2.6, tangentialPct: 7.4, volumetricPct: 9.4, confirmed: "text", tier: "publication", errata: { tangentialPct: erratum10 } },
   ],
 });
 
@@ -1646,7 +1645,7 @@ export const westernLarch: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Larix occidentalis", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: [],
+  aliases: ["larch"],
   printedAs: ["Larch, western","Western larch"],
   rows: [
     { table: oregonWoodPropertiesTable, moisture: "12%", specificGravityRatio: 0.52, tangentialPct: 9.1, modulusOfRupturePsi: 13000, modulusOfElasticityMillionPsi: 1.87, sideHardnessLbf: 830, confirmed: "text", tier: "publication" },
@@ -1774,7 +1773,7 @@ export const pondPine: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Pine, pond"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00259, confirmed: "memory", tier: "memory", erratum: erratum5 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00165, tangentialPerPct: 0.00259, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum5, tangentialPerPct: erratum5 } },
     { table: woodHandbook2010Table43, radialPct: 5.1, tangentialPct: 7.1, volumetricPct: 11.2, confirmed: "memory", tier: "memory" },
     { table: woodHandbook2010Table53a, moisture: "green", modulusOfRuptureKPa: 51000, modulusOfElasticityMPa: 8800, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53a, moisture: "12%", modulusOfRuptureKPa: 80000, modulusOfElasticityMPa: 12100, confirmed: "text", tier: "publication" },
@@ -1960,7 +1959,7 @@ export const oldGrowthRedwood: Wood = /* @__PURE__ */ joinWood({
   aliases: ["California redwood","coast redwood"],
   printedAs: ["Redwood, old-growth"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.0012, tangentialPerPct: 0.00205, confirmed: "memory", tier: "memory", erratum: erratum7 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.0012, tangentialPerPct: 0.00205, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum7, tangentialPerPct: erratum7 } },
     { table: woodHandbook2010Table43, radialPct: 2.6, tangentialPct: 4.4, volumetricPct: 6.8, confirmed: "memory", tier: "memory" },
     { table: woodHandbook2010Table53a, moisture: "green", modulusOfRuptureKPa: 52000, modulusOfElasticityMPa: 8100, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53a, moisture: "12%", modulusOfRuptureKPa: 69000, modulusOfElasticityMPa: 9200, confirmed: "text", tier: "publication" },
@@ -1979,7 +1978,7 @@ export const youngGrowthRedwood: Wood = /* @__PURE__ */ joinWood({
   aliases: ["California redwood","coast redwood"],
   printedAs: ["Redwood, young-growth","Redwood, second-growth"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00229, confirmed: "memory", tier: "memory", erratum: erratum7 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00229, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum7, tangentialPerPct: erratum7 } },
     { table: woodHandbook2010Table43, radialPct: 2.2, tangentialPct: 4.9, volumetricPct: 7, confirmed: "memory", tier: "memory" },
     { table: woodHandbook2010Table53a, moisture: "green", modulusOfRuptureKPa: 41000, modulusOfElasticityMPa: 6600, confirmed: "text", tier: "publication" },
     { table: woodHandbook2010Table53a, moisture: "12%", modulusOfRuptureKPa: 54000, modulusOfElasticityMPa: 7600, confirmed: "text", tier: "publication" },
@@ -2073,7 +2072,7 @@ export const tamarack: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Larix laricina", table: speciesList, confirmed: "text", tier: "reprint" },
   group: "softwood",
   origin: "domestic",
-  aliases: ["eastern larch","hackmatack"],
+  aliases: ["eastern larch","hackmatack","larch"],
   printedAs: ["Tamarack"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00126, tangentialPerPct: 0.00259, confirmed: "memory", tier: "memory" },
@@ -2091,7 +2090,7 @@ export const afrormosia: Wood = /* @__PURE__ */ joinWood({
   aliases: ["kokrodua"],
   printedAs: ["Afrormosia (Pericopsis elata)","Kokrodua"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00148, tangentialPerPct: 0.00297, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00148, tangentialPerPct: 0.00297, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 3, tangentialPct: 6.4, volumetricPct: 10.7, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2120,7 +2119,7 @@ export const andiroba: Wood = /* @__PURE__ */ joinWood({
   aliases: ["crabwood"],
   printedAs: ["Andiroba (Carapa guianensis)","Andiroba, crabwood"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00137, tangentialPerPct: 0.00274, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00137, tangentialPerPct: 0.00274, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 3.1, tangentialPct: 7.6, volumetricPct: 10.4, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2164,7 +2163,7 @@ export const apitong: Wood = /* @__PURE__ */ joinWood({
   aliases: ["keruing"],
   printedAs: ["Apitong (Dipterocarpus spp.)","Apitong, keruing"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00243, tangentialPerPct: 0.00527, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00243, tangentialPerPct: 0.00527, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 5.2, tangentialPct: 10.9, volumetricPct: 16.1, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2179,7 +2178,7 @@ export const avodire: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Avodire (Turreanthus africanus)","Avodire"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00126, tangentialPerPct: 0.00226, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00126, tangentialPerPct: 0.00226, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 4.6, tangentialPct: 6.7, volumetricPct: 12, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2194,7 +2193,7 @@ export const azobe: Wood = /* @__PURE__ */ joinWood({
   aliases: ["ekki","bongossi"],
   printedAs: ["Azobe (Lophira alata)"],
   rows: [
-    { table: woodHandbook2010Table44, radialPct: 8.4, tangentialPct: 11, volumetricPct: 17, confirmed: "text", tier: "publication", erratum: erratum11 },
+    { table: woodHandbook2010Table44, radialPct: 8.4, tangentialPct: 11, volumetricPct: 17, confirmed: "text", tier: "publication" },
   ],
 });
 
@@ -2279,7 +2278,7 @@ export const greenheart: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Greenheart (Ocotea rodiaei)","Greenheart"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.0039, tangentialPerPct: 0.0043, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.0039, tangentialPerPct: 0.0043, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 8.8, tangentialPct: 9.6, volumetricPct: 17.1, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2308,7 +2307,7 @@ export const iroko: Wood = /* @__PURE__ */ joinWood({
   aliases: ["kambala"],
   printedAs: ["Iroko (Chlorophora excelsa and C. regia)","Iroko"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00153, tangentialPerPct: 0.00205, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00153, tangentialPerPct: 0.00205, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 2.8, tangentialPct: 3.8, volumetricPct: 8.8, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2334,7 +2333,7 @@ export const darkRedLauan: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Shorea spp.", table: woodDescriptions, confirmed: "memory", tier: "memory" },
   group: "hardwood",
   origin: "imported",
-  aliases: ["Philippine mahogany"],
+  aliases: ["Philippine mahogany","luan"],
   printedAs: ["Lauans: dark red"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00133, tangentialPerPct: 0.00267, confirmed: "memory", tier: "memory" },
@@ -2348,7 +2347,7 @@ export const lightRedLauan: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Shorea spp.", table: woodDescriptions, confirmed: "memory", tier: "memory" },
   group: "hardwood",
   origin: "imported",
-  aliases: ["Philippine mahogany"],
+  aliases: ["Philippine mahogany","luan"],
   printedAs: ["Lauans: light red"],
   rows: [
     { table: woodHandbook2010Table135, radialPerPct: 0.00126, tangentialPerPct: 0.00241, confirmed: "memory", tier: "memory" },
@@ -2362,7 +2361,7 @@ export const whiteLauan: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Pentacme contorta", table: woodHandbook2010Table44, confirmed: "text", tier: "publication" },
   group: "hardwood",
   origin: "imported",
-  aliases: ["Philippine mahogany"],
+  aliases: ["Philippine mahogany","luan"],
   printedAs: ["Lauan, white (Pentacme contorta)"],
   rows: [
     { table: woodHandbook2010Table44, radialPct: 4, tangentialPct: 7.7, volumetricPct: 11.7, confirmed: "text", tier: "publication" },
@@ -2379,7 +2378,7 @@ export const limba: Wood = /* @__PURE__ */ joinWood({
   aliases: ["afara"],
   printedAs: ["Limba (Terminalia superba)","Limba"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00151, tangentialPerPct: 0.00187, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00151, tangentialPerPct: 0.00187, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 4.5, tangentialPct: 6.2, volumetricPct: 10.8, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2408,7 +2407,7 @@ export const africanMahogany: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Mahogany, African (Khaya spp.)","Khaya"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00141, tangentialPerPct: 0.00201, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00141, tangentialPerPct: 0.00201, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 2.5, tangentialPct: 4.5, volumetricPct: 8.8, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2420,10 +2419,10 @@ export const trueMahogany: Wood = /* @__PURE__ */ joinWood({
   botanicalName: { name: "Swietenia macrophylla", table: woodHandbook2010Table44, confirmed: "text", tier: "publication" },
   group: "hardwood",
   origin: "imported",
-  aliases: ["Honduras mahogany","American mahogany","genuine mahogany"],
+  aliases: ["Honduras mahogany","American mahogany","genuine mahogany","Honduran mahogany"],
   printedAs: ["Mahogany, true (Swietenia macrophylla)","Mahogany"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00172, tangentialPerPct: 0.00238, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00172, tangentialPerPct: 0.00238, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 3, tangentialPct: 4.1, volumetricPct: 7.8, confirmed: "text", tier: "publication" },
   ],
 });
@@ -2508,7 +2507,7 @@ export const obeche: Wood = /* @__PURE__ */ joinWood({
   aliases: ["wawa","ayous","samba"],
   printedAs: ["Obeche (Triplochiton scleroxylon)","Obeche"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00106, tangentialPerPct: 0.00183, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00106, tangentialPerPct: 0.00183, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 3, tangentialPct: 5.4, volumetricPct: 9.2, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2523,7 +2522,7 @@ export const okoume: Wood = /* @__PURE__ */ joinWood({
   aliases: ["gaboon"],
   printedAs: ["Okoume (Aucoumea klaineana)","Okoume"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00194, tangentialPerPct: 0.00212, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00194, tangentialPerPct: 0.00212, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 4.1, tangentialPct: 6.1, volumetricPct: 11.3, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2608,7 +2607,7 @@ export const ramin: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Ramin (Gonystylus spp.)","Ramin"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00133, tangentialPerPct: 0.00308, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00133, tangentialPerPct: 0.00308, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 4.3, tangentialPct: 8.7, volumetricPct: 13.4, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2679,7 +2678,7 @@ export const spanishCedar: Wood = /* @__PURE__ */ joinWood({
   aliases: ["cedro"],
   printedAs: ["Spanish-cedar (Cedrela spp.)","Spanish-cedar"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00141, tangentialPerPct: 0.00219, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00141, tangentialPerPct: 0.00219, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 4.2, tangentialPct: 6.3, volumetricPct: 10.3, confirmed: "memory", tier: "memory" },
   ],
 });
@@ -2694,7 +2693,7 @@ export const teak: Wood = /* @__PURE__ */ joinWood({
   aliases: [],
   printedAs: ["Teak (Tectona grandis)","Teak"],
   rows: [
-    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00186, confirmed: "memory", tier: "memory", erratum: erratum8 },
+    { table: woodHandbook2010Table135, radialPerPct: 0.00101, tangentialPerPct: 0.00186, confirmed: "memory", tier: "memory", errata: { radialPerPct: erratum8, tangentialPerPct: erratum8 } },
     { table: woodHandbook2010Table44, radialPct: 2.5, tangentialPct: 5.8, volumetricPct: 7, confirmed: "memory", tier: "memory" },
   ],
 });
