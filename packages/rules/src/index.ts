@@ -23,7 +23,6 @@ export {
   rulesIn,
 } from './define-rule.ts';
 export {
-  isWithin,
   type Limits,
   type ListLimits,
   plusZero,
@@ -31,6 +30,7 @@ export {
   requireFields,
   requireInputs,
   requireList,
+  requireNumber,
   requireThat,
 } from './require.ts';
 export type { TableErratum, TableProvenance, TableRow } from './table.ts';

@@ -1,4 +1,4 @@
-import { defineRule, isWithin, requireInputs } from '@scantling/rules';
+import { defineRule, requireNumber } from '@scantling/rules';
 import {
   conservationMoistureFunction,
   luthiersMoistureThread,
@@ -45,10 +45,13 @@ export interface EquilibriumMoisture {
  */
 export function equilibriumMoisture(input: EquilibriumMoistureInput): EquilibriumMoisture {
   const { temperatureC: t, relativeHumidityPct } = input ?? {};
-  // Called by the million: `requireInputs`, which serves every rule, only words the refusal.
-  const allowed =
-    isWithin(t, limits.temperatureC) && isWithin(relativeHumidityPct, limits.relativeHumidityPct);
-  if (!allowed) requireInputs('equilibriumMoisture', input, limits);
+  requireNumber('equilibriumMoisture', 'temperatureC', t, limits.temperatureC);
+  requireNumber(
+    'equilibriumMoisture',
+    'relativeHumidityPct',
+    relativeHumidityPct,
+    limits.relativeHumidityPct,
+  );
   const k = 0.805 + (0.000736 - 0.00000273 * t) * t;
   const kh = (k * relativeHumidityPct) / 100 + 0; // + 0 turns −0 into 0
   const k1kh = (6.27 - (0.00938 + 0.000303 * t) * t) * kh;

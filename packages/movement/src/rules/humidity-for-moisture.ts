@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, requireNumber } from '@scantling/rules';
 import {
   luthiersMoistureThread,
   moistureArticle,
@@ -45,8 +45,9 @@ export interface HumidityForMoisture {
  * ```
  */
 export function humidityForMoisture(input: HumidityForMoistureInput): HumidityForMoisture {
-  requireInputs('humidityForMoisture', input, limits);
-  const { temperatureC, moisturePct } = input;
+  const { temperatureC, moisturePct } = input ?? {};
+  requireNumber('humidityForMoisture', 'temperatureC', temperatureC, limits.temperatureC);
+  requireNumber('humidityForMoisture', 'moisturePct', moisturePct, limits.moisturePct);
   const tooDry = (relativeHumidityPct: number) =>
     equilibriumMoisture({ temperatureC, relativeHumidityPct }).moisturePct < moisturePct;
   let low = 0;

@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs, requireNumber } from '@scantling/rules';
 import { flooringInspectionNote, timberCourseProblem, woodHandbook2010 } from '@scantling/rules/sources';
 import { boardsDiffer } from '../cautions.ts';
 
@@ -45,17 +45,15 @@ const belowSaturation = (input: WidthChangeByShrinkageInput) =>
  * // White fir, flatsawn, 232.41 mm wide, from 8 % to 11 %: 232.41 × 3 / (3000 / 7 − 30 + 8)
  * const fir = { widthMm: 232.41, shrinkagePct: 7, fibreSaturationPct: 30, fromMoisturePct: 8 };
  * widthChangeByShrinkage({ ...fir, toMoisturePct: 11 }).changeMm // => 1.7149
- * widthChangeByShrinkage({ ...fir, toMoisturePct: 31 }) // throws widthChangeByShrinkage requires moisture contents up to fibreSaturationPct 30, got 8 and 31
+ * widthChangeByShrinkage({ ...fir, toMoisturePct: 31 }) // throws widthChangeByShrinkage requires toMoisturePct between 0 and 30, got 31
  * ```
  */
 export function widthChangeByShrinkage(input: WidthChangeByShrinkageInput): WidthChangeByShrinkage {
   requireInputs('widthChangeByShrinkage', input, limits);
   const { widthMm, shrinkagePct, fibreSaturationPct, fromMoisturePct, toMoisturePct } = input;
-  requireThat(
-    'widthChangeByShrinkage',
-    belowSaturation(input),
-    `moisture contents up to fibreSaturationPct ${fibreSaturationPct}, got ${fromMoisturePct} and ${toMoisturePct}`,
-  );
+  const unsaturated = { min: 0, max: fibreSaturationPct };
+  requireNumber('widthChangeByShrinkage', 'fromMoisturePct', fromMoisturePct, unsaturated);
+  requireNumber('widthChangeByShrinkage', 'toMoisturePct', toMoisturePct, unsaturated);
   // Eq. 13-3 multiplied through by S: the same number, and none of a wood that does not shrink.
   const changeMm =
     (widthMm * shrinkagePct * (toMoisturePct - fromMoisturePct)) /

@@ -1,4 +1,4 @@
-import { defineRule, isWithin, plusZero, requireInputs } from '@scantling/rules';
+import { defineRule, plusZero, requireNumber } from '@scantling/rules';
 import { flooringStabilityTip2016, woodHandbook2010, woodMovementChart2021 } from '@scantling/rules/sources';
 import { boardsDiffer } from '../cautions.ts';
 
@@ -41,13 +41,10 @@ export interface WidthChange {
  */
 export function widthChange(input: WidthChangeInput): WidthChange {
   const { widthMm, coefficientPerPct, fromMoisturePct, toMoisturePct } = input ?? {};
-  // Called by the million: `requireInputs`, which serves every rule, only words the refusal.
-  const allowed =
-    isWithin(widthMm, limits.widthMm) &&
-    isWithin(coefficientPerPct, limits.coefficientPerPct) &&
-    isWithin(fromMoisturePct, limits.fromMoisturePct) &&
-    isWithin(toMoisturePct, limits.toMoisturePct);
-  if (!allowed) requireInputs('widthChange', input, limits);
+  requireNumber('widthChange', 'widthMm', widthMm, limits.widthMm);
+  requireNumber('widthChange', 'coefficientPerPct', coefficientPerPct, limits.coefficientPerPct);
+  requireNumber('widthChange', 'fromMoisturePct', fromMoisturePct, limits.fromMoisturePct);
+  requireNumber('widthChange', 'toMoisturePct', toMoisturePct, limits.toMoisturePct);
   return { changeMm: plusZero(widthMm * coefficientPerPct * (toMoisturePct - fromMoisturePct)) };
 }
 
