@@ -20,7 +20,7 @@ export interface Encounters {
   readonly holes: Int32Array;
   /** What is spare at an offset. */
   readonly spareAt: (encounter: number, xMm: number, yMm: number) => number;
-  /** Between what and what it is spare over a range of offsets: least and most, into `between`. */
+  /** Writes the least and the most that can be spare over a range of offsets into `between`. */
   readonly spareIn: (encounter: number, range: Range, between: Float64Array) => void;
 }
 
@@ -68,9 +68,8 @@ function meetingsOf(grid: GridTerms, { columns, rows, range }: Lattice, capMm: n
       const first = Math.ceil((box.x1 - reachMm - range.x2 - start) / pitchXMm);
       const last = Math.floor((box.x2 + reachMm - range.x1 - start) / pitchXMm);
       for (let column = Math.max(0, first); column <= Math.min(columns - 1, last); column++) {
-        byHole[row * columns + column]?.push({
-          ...{ xMm: start + column * pitchXMm, yMm: row * pitchYMm, obstacle },
-        });
+        const xMm = start + column * pitchXMm;
+        byHole[row * columns + column]?.push({ xMm, yMm: row * pitchYMm, obstacle });
       }
     }
   }
@@ -82,19 +81,19 @@ export function encountersOf(grid: GridTerms, lattice: Lattice, capMm: number): 
   const byHole = meetingsOf(grid, lattice, capMm);
   const meetings = byHole.flat();
   const { length } = meetings;
-  const column = (value: (meeting: Meeting) => number) => Float64Array.from(meetings, value);
+  const column = (value: (meeting: Meeting, i: number) => number) => Float64Array.from(meetings, value);
   const boxes = meetings.map(({ obstacle: { outlines, within } }) => {
     const [outline] = outlines;
     return !within && outline && 'x1' in outline ? outline : null;
   });
   // Sides of the box along the grain as seen from the hole at offset 0; across it as seen from the datum.
-  const x1 = column(({ xMm }) => -xMm).map((x, i) => x + (boxes[i]?.x1 ?? 0));
-  const x2 = column(({ xMm }) => -xMm).map((x, i) => x + (boxes[i]?.x2 ?? 0));
-  const y1 = Float64Array.from(boxes, (box) => box?.y1 ?? 0);
-  const y2 = Float64Array.from(boxes, (box) => box?.y2 ?? 0);
+  const x1 = column(({ xMm }, i) => (boxes[i]?.x1 ?? 0) - xMm);
+  const x2 = column(({ xMm }, i) => (boxes[i]?.x2 ?? 0) - xMm);
+  const y1 = column((_, i) => boxes[i]?.y1 ?? 0);
+  const y2 = column((_, i) => boxes[i]?.y2 ?? 0);
   const startY = column(({ yMm }) => yMm);
-  const away = column(({ obstacle }) => grid.holeDiameterMm / 2 + obstacle.neededMm).map(
-    (awayMm, i) => awayMm + (boxes[i]?.radiusMm ?? 0),
+  const away = column(
+    ({ obstacle }, i) => grid.holeDiameterMm / 2 + obstacle.neededMm + (boxes[i]?.radiusMm ?? 0),
   );
   const shrink = column(({ obstacle }) => (obstacle.movement?.shrinkPct ?? 0) / 100);
   const swell = column(({ obstacle }) => (obstacle.movement?.swellPct ?? 0) / 100);
