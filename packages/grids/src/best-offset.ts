@@ -1,8 +1,7 @@
 import { checkCounts, checkGrid } from './check-layout.ts';
 import { encountersOf, type Lattice, rowStart } from './encounters.ts';
-import type { Point } from './geometry.ts';
+import { type Point, SAME_MM } from './geometry.ts';
 import type { GridTerms } from './layout-holes.ts';
-import { SAME_MM } from './obstacles.ts';
 import { searchOffset } from './offset-search.ts';
 
 /** The answer stays no further below the best than this. */

@@ -1,7 +1,8 @@
 import { type Limits, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { checkShape, place } from './check-shape.ts';
+import { SAME_MM } from './geometry.ts';
 import type { GridTerms, HoleGrid, KeepIn, KeepOut } from './layout-holes.ts';
-import { edges, SAME_MM } from './obstacles.ts';
+import { edges } from './obstacles.ts';
 import { holeCount } from './rules/hole-count.ts';
 
 const MOST_HOLES = 20_000;

@@ -1,3 +1,6 @@
+/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
+export const SAME_MM = 1e-6;
+
 /** A point on the panel, mm from the datum: the front-left corner seen from above. */
 export interface Point {
   /** Along the grain, mm, −20 000 to 20 000. */

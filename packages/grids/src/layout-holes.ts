@@ -1,6 +1,6 @@
 import { checkLayout } from './check-layout.ts';
-import type { Movement, Point } from './geometry.ts';
-import { distanceMm, type Obstacle, obstaclesOf, SAME_MM } from './obstacles.ts';
+import { type Movement, type Point, SAME_MM } from './geometry.ts';
+import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
 import { pitchPosition } from './rules/pitch-position.ts';
 import type { Panel, Shape } from './shape.ts';
 

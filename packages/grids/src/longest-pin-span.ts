@@ -1,5 +1,6 @@
 import { requireInputs } from '@scantling/rules';
-import { acrossGrain, checkPinTerms, type Margins, marginsOf, type PinTerms, SAME_MM } from './pin-terms.ts';
+import { SAME_MM } from './geometry.ts';
+import { acrossGrain, checkPinTerms, type Margins, marginsOf, type PinTerms } from './pin-terms.ts';
 
 /** Pins in a row across the grain, in a grid of holes. */
 export interface LongestPinSpanInput extends PinTerms {

@@ -2,9 +2,6 @@ import { distancesToBox, distanceTo, type Movement, type Outline, type Range } f
 import type { GridTerms } from './layout-holes.ts';
 import { beyondEdge, type Edge, outlineOf } from './shape.ts';
 
-/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
-export const SAME_MM = 1e-6;
-
 /** What a hole keeps away from, or within. */
 export interface Obstacle {
   readonly name: string;

@@ -1,6 +1,5 @@
 import type { Encounters } from './encounters.ts';
-import type { Range } from './geometry.ts';
-import { SAME_MM } from './obstacles.ts';
+import { type Range, SAME_MM } from './geometry.ts';
 
 /** Where a grid may begin, and what its holes may meet there. */
 export interface OffsetProblem {

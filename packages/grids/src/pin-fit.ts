@@ -1,13 +1,6 @@
-import { plusZero, requireInputs, requireThat } from '@scantling/rules';
-import type { Point } from './geometry.ts';
-import {
-  acrossGrain,
-  checkPinTerms,
-  marginsOf,
-  type PinSeason,
-  type PinTerms,
-  SAME_MM,
-} from './pin-terms.ts';
+import { plusZero, requireFields, requireThat } from '@scantling/rules';
+import { type Point, SAME_MM } from './geometry.ts';
+import { acrossGrain, checkPinTerms, marginsOf, type PinSeason, type PinTerms } from './pin-terms.ts';
 import { holesInSeason, leastMissMm, offsets, type Setting, setPins } from './set-pins.ts';
 import { neededShiftMm, type PinSlot } from './slot-for-pin.ts';
 
@@ -143,8 +136,7 @@ function checkPlaces(name: string, places: readonly Point[], apartMm: number): v
   requireThat('pinFit', counted, `1 to ${MOST_PINS} ${name}, got ${places.length}`);
   const place = { min: -20_000, max: 20_000 };
   for (const [i, at] of places.entries()) {
-    const [x, y] = [`${name}[${i}].xMm`, `${name}[${i}].yMm`];
-    requireInputs('pinFit', { [x]: at?.xMm, [y]: at?.yMm }, { [x]: place, [y]: place });
+    requireFields('pinFit', `${name}[${i}]`, at, { xMm: place, yMm: place });
     for (const [j, other] of places.slice(0, i).entries()) {
       const isMm = Math.hypot(at.xMm - other.xMm, at.yMm - other.yMm);
       requireThat(

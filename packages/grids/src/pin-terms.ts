@@ -1,8 +1,5 @@
-import { requireInputs, requireThat } from '@scantling/rules';
+import { requireFields, requireInputs, requireThat } from '@scantling/rules';
 import type { DiameterLimits } from './standard-fit.ts';
-
-/** Lengths nearer than this are the same length: sums of converted inches miss by rounding errors. */
-export const SAME_MM = 1e-6;
 
 /** Pins and holes all of one make, and how the wood that holds the holes moves. */
 export interface PinTerms {
@@ -38,17 +35,12 @@ export function checkPinTerms(caller: string, terms: PinTerms): void {
   const { pin, hole, pinPositionErrorMm, holePositionErrorMm, swellPct, shrinkPct } =
     terms ?? ({} as PinTerms);
   for (const [name, size] of Object.entries({ pin, hole })) {
-    const fields = { lowerLimitMm: `${name}.lowerLimitMm`, upperLimitMm: `${name}.upperLimitMm` };
-    const { lowerLimitMm, upperLimitMm } = size ?? ({} as DiameterLimits);
-    requireInputs(
-      caller,
-      { [fields.lowerLimitMm]: lowerLimitMm, [fields.upperLimitMm]: upperLimitMm },
-      { [fields.lowerLimitMm]: diameter, [fields.upperLimitMm]: diameter },
-    );
+    requireFields(caller, name, size, { lowerLimitMm: diameter, upperLimitMm: diameter });
+    const { lowerLimitMm, upperLimitMm } = size;
     requireThat(
       caller,
       upperLimitMm >= lowerLimitMm,
-      `${fields.upperLimitMm} at least ${fields.lowerLimitMm}, got ${upperLimitMm} and ${lowerLimitMm}`,
+      `${name}.upperLimitMm at least ${name}.lowerLimitMm, got ${upperLimitMm} and ${lowerLimitMm}`,
     );
   }
   requireInputs(

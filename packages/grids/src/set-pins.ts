@@ -1,5 +1,4 @@
-import type { Point } from './geometry.ts';
-import { SAME_MM } from './pin-terms.ts';
+import { type Point, SAME_MM } from './geometry.ts';
 import { smallestCircle } from './smallest-circle.ts';
 
 /** A body set over its holes: how far it is turned, and by how much its pins then miss. */

@@ -1,5 +1,4 @@
-import type { Point } from './geometry.ts';
-import { SAME_MM } from './pin-terms.ts';
+import { type Point, SAME_MM } from './geometry.ts';
 import { leastAt } from './set-pins.ts';
 import { smallestCircle } from './smallest-circle.ts';
 

@@ -1,4 +1,4 @@
-import { SAME_MM } from './pin-terms.ts';
+import { SAME_MM } from './geometry.ts';
 
 /** A grid of holes and a template to bore them through, both counted in holes. */
 export interface Stepping {

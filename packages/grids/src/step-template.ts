@@ -1,5 +1,5 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { SAME_MM } from './pin-terms.ts';
+import { SAME_MM } from './geometry.ts';
 import { type ErrorPair, errorTracer, holeErrors } from './step-template-errors.ts';
 import { constructedPlans, reachable } from './step-template-plans.ts';
 import { lowerBound, shortestPlan } from './step-template-search.ts';

@@ -1,4 +1,4 @@
-import { requireInputs, requireThat } from '@scantling/rules';
+import { requireFields, requireNumber, requireThat } from '@scantling/rules';
 import { inNameOf } from './in-name-of.ts';
 import { widthChange } from './rules/width-change.ts';
 import type { YearOfMoisture } from './year-of-moisture.ts';
@@ -42,12 +42,9 @@ export interface SeasonalMovement {
 
 function requireYear(caller: string, input: SeasonalMoistureInput): void {
   const { year, moisturePct } = input ?? {};
-  const { driestMoisturePct: driest, wettestMoisturePct: wettest } = year ?? {};
-  requireInputs<Record<string, number>>(
-    caller,
-    { moisturePct, 'year.driestMoisturePct': driest, 'year.wettestMoisturePct': wettest },
-    { moisturePct: moisture, 'year.driestMoisturePct': moisture, 'year.wettestMoisturePct': moisture },
-  );
+  requireNumber(caller, 'moisturePct', moisturePct, moisture);
+  requireFields(caller, 'year', year, { driestMoisturePct: moisture, wettestMoisturePct: moisture });
+  const { driestMoisturePct: driest, wettestMoisturePct: wettest } = year;
   requireThat(
     caller,
     driest <= wettest,

@@ -1,5 +1,6 @@
 import { type Limits, requireFields, requireThat } from '@scantling/rules';
 import type { Point } from '../geometry.ts';
+import type { Panel } from '../shape.ts';
 
 /** A round hole, as `layoutHoles` gives it, with its diameter. */
 export interface BoredHole extends Point {
@@ -27,12 +28,7 @@ export interface OutlinedKeepOut {
 export interface BoredPanel {
   /** What the drawing calls it. */
   readonly title?: string;
-  readonly panel: {
-    /** Along the grain, mm, 1 to 20 000. */
-    readonly lengthMm: number;
-    /** Across the grain, mm, 1 to 20 000. */
-    readonly widthMm: number;
-  };
+  readonly panel: Panel;
   /** At most 20 000, each with its centre on the panel. */
   readonly holes: readonly BoredHole[];
   /** At most 1000. */
