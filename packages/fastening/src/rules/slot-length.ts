@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { fasteningTabletops1987 } from '@scantling/rules/sources';
+import { firmNotHard, notStructuralDesign, slotsInSteel } from '../cautions.ts';
 
 const limits = {
   shankDiameterMm: { min: 0.5, max: 50 },
@@ -132,9 +133,5 @@ export const slotLengthRule = /* @__PURE__ */ defineRule(() => ({
       by: { shankDiameterMm: 'linear', shrinkMm: 'linear', clearanceMm: 'linear' },
     },
   ],
-  cautions: [
-    'For furniture, not for structural design: what carries people or heavy loads is for a licensed professional.',
-    'Tighten the screw only until the top lies firm, with a washer under its head: clamped hard it cannot travel.',
-    'Clamp steel when you drill, mill or file it, take the burr off the slot, and wear eye protection.',
-  ],
+  cautions: [notStructuralDesign, firmNotHard, slotsInSteel],
 }));
