@@ -1,0 +1,10 @@
+import type { Source } from '../citation.ts';
+
+export const countersinkOptions2010: Source = {
+  id: 'countersink-options-2010',
+  title: 'Countersink Options',
+  author: 'Woodworker’s Journal',
+  year: 2010,
+  identifier: 'April 2010, p. 57',
+  url: 'http://zhurnalko.net/=woodworking/woodworkers-journal/2010-34-2--num57',
+};
