@@ -16,3 +16,19 @@ export const drillingCare =
 
 /** Common practice, no source. */
 export const tryOnAnOffcut = 'Try it first on an offcut of the same wood and thickness, with the same screw.';
+
+/** Common practice, no source. */
+export const testValue =
+  'An average of tests, at which half of such screws have let go: what may be relied on is a fraction of it, and boards of one species differ by a quarter and more.';
+
+/** Common practice, no source. */
+export const designCodeDecides =
+  'A design value by the equation of a code, before its factors for moisture, time and heat: the code in force where you are, whole and in its latest edition, comes before this figure.';
+
+/** Common practice, no source. */
+export const steelToo =
+  'The wood is judged here, not the steel: a slender screw in dense wood snaps before it pulls out. Its maker gives its strength.';
+
+/** Common practice, no source. */
+export const routingCare =
+  'Wear eye and ear protection, clamp work and fence, go against the turn of the bit in shallow passes, and follow the instructions of the router and of the bit.';

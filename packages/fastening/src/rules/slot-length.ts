@@ -4,17 +4,17 @@ import { firmNotHard, notStructuralDesign, slotsInSteel } from '../cautions.ts';
 
 const limits = {
   shankDiameterMm: { min: 0.5, max: 50 },
-  swellMm: { min: 0, max: 500 },
-  shrinkMm: { min: 0, max: 500 },
+  swellMm: { min: 0, max: 4000 },
+  shrinkMm: { min: 0, max: 4000 },
   clearanceMm: { min: 0, max: 50 },
 } as const;
 
 export interface SlotLengthInput {
   /** Diameter of the screw where it passes through the slot, mm, 0.5 to 50. */
   readonly shankDiameterMm: number;
-  /** How far the screw travels away from the fixed line when the top swells, mm from building day, 0 to 500. */
+  /** How far the screw travels away from the fixed line when the top swells, mm from building day, 0 to 4000. */
   readonly swellMm: number;
-  /** How far it travels towards the fixed line when the top shrinks, mm from building day, 0 to 500. */
+  /** How far it travels towards the fixed line when the top shrinks, mm from building day, 0 to 4000. */
   readonly shrinkMm: number;
   /** Room left at each end of the slot at the end of the travel, mm, 0 to 50. */
   readonly clearanceMm: number;

@@ -1,0 +1,11 @@
+import type { Source } from '../citation.ts';
+
+export const attachingTabletops2007: Source = {
+  id: 'attaching-tabletops-2007',
+  title: 'Attaching Tabletops',
+  author: 'M. Rodriguez',
+  year: 2007,
+  identifier: 'Fine Woodworking, Building Furniture, p. 38–43',
+  url: 'https://issuhub.com/view/index/5674?pageIndex=38',
+  note: 'Pages 38 and 39 were seen; the last page is from memory.',
+};
