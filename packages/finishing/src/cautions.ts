@@ -7,3 +7,20 @@ export const solvents =
 
 export const productSheet =
   'Follow the product’s own sheet and local rules: where they say otherwise, they hold.';
+
+export const compatible = 'Mix only liquids that their makers say go together, and try the mix on an offcut.';
+
+export const thinWithin =
+  'Thin only with what the product’s sheet names and no more than it allows; local rules may limit solvent content.';
+
+/** Vapours of finishing solvents have molar masses above that of air, 29 g/mol. */
+export const vapourLiesLow =
+  'Solvent vapour is heavier than air: over the wet surface, in pits and near the floor there is far more of it than the mean of the room, and it runs to flames and sparks some way off.';
+
+/** The tables of purging state the mixing factor; the rest is common practice, no source. */
+export const roomAirIsAnEstimate =
+  'An estimate for evenly mixed air: draughts that miss the work, a first rush of vapour and a breathing zone over the wet surface make it worse. It is no proof that the air is fit to breathe or cannot burn; a meter is.';
+
+/** Common practice, no source. */
+export const woodDust =
+  'Wood dust harms the lungs and burns: draw it off at the tool, wear a mask that is made for it, keep flames and sparks away, and do not blow it about.';

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs, requireList } from '@scantling/rules';
 import { alligationAnswer2022, alligationAnswer2023 } from '@scantling/rules/sources';
-import { oilyRags, productSheet, solvents } from '../cautions.ts';
+import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
 
 const limits = {
   parts: { min: 0.01, max: 1000, minItems: 1, maxItems: 12 },
@@ -101,10 +101,5 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   laws: [{ of: 'partMl', by: { batchMl: 'proportional' } }],
-  cautions: [
-    'Mix only liquids that their makers say go together, and try the mix on an offcut.',
-    oilyRags,
-    solvents,
-    productSheet,
-  ],
+  cautions: [compatible, oilyRags, solvents, productSheet],
 }));

@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { coatingConversionChart, thinnedSolidsNote } from '@scantling/rules/sources';
-import { oilyRags, productSheet, solvents } from '../cautions.ts';
+import { oilyRags, productSheet, solvents, thinWithin } from '../cautions.ts';
 
 const limits = {
   volumeSolidsPct: { min: 1, max: 100 },
@@ -100,10 +100,5 @@ export const thinnedSolidsRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   laws: [{ of: 'thinnedSolidsPct', by: { volumeSolidsPct: 'proportional', thinnerPct: 'decreasing' } }],
-  cautions: [
-    'Thin only with what the product’s sheet names and no more than it allows; local rules may limit solvent content.',
-    oilyRags,
-    solvents,
-    productSheet,
-  ],
+  cautions: [thinWithin, oilyRags, solvents, productSheet],
 }));
