@@ -4,6 +4,7 @@
  * @module grids
  */
 
+export { type AnchoredGrid, anchorGrid, type GridAnchor, type GridToAnchor } from './anchor-grid.ts';
 export { type BestOffset, bestOffset } from './best-offset.ts';
 export {
   iso2862LimitDeviations as limitDeviationsTable,
