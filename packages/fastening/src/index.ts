@@ -3,12 +3,68 @@
  *
  * @module fastening
  */
+
+export * from './check-insert-hole.ts';
+export * from './choose-machine-screw.ts';
+export * from './choose-screw-length.ts';
+export {
+  type ClearanceFit,
+  type ClearanceHole,
+  type ClearanceHoleInput,
+  clearanceHole,
+} from './clearance-hole.ts';
+export { compareFixedLines, type FixedLineChoice, type FixedLineComparison } from './compare-fixed-lines.ts';
+export { type FoundScrew, findScrew } from './find-screw.ts';
+export type {
+  FixingFit,
+  FixingKind,
+  PlateFixing,
+  ScrewFixing,
+  Side,
+  SlidingTongueFixing,
+  TabFixing,
+  TongueFixing,
+} from './fixing-kinds.ts';
+export {
+  type Drill,
+  type DrillSeries,
+  type NearestDrills,
+  type NearestDrillsInput,
+  nearestDrills,
+} from './nearest-drills.ts';
+export { type PlainWasher, type PlainWashersInput, plainWashers } from './plain-washers.ts';
+export * from './plan-depth-stops.ts';
+export {
+  type AcrossGrain,
+  type FixedLine,
+  type FixingPlan,
+  type FixingPoint,
+  type FixingsInput,
+  type Overhang,
+  type PlannedFixing,
+  planFixings,
+} from './plan-fixings.ts';
+export {
+  planStrip,
+  type StripGap,
+  type StripPlan,
+  type StripPlanInput,
+  type StripScrew,
+} from './plan-strip.ts';
+export type * from './rows.ts';
+export * from './rules/depth-stop-setting.ts';
 export {
   type FixingTravel,
   type FixingTravelInput,
   fixingTravel,
   fixingTravelRule,
 } from './rules/fixing-travel.ts';
+export * from './rules/full-strength-penetration.ts';
+export * from './rules/insert-hole.ts';
+export * from './rules/lag-screw-lead-hole.ts';
+export * from './rules/lag-screw-spacing.ts';
+export * from './rules/least-penetration.ts';
+export * from './rules/nail-lead-hole.ts';
 export {
   type PivotingPlateTravel,
   type PivotingPlateTravelInput,
@@ -21,12 +77,16 @@ export {
   plateSidewaysShift,
   plateSidewaysShiftRule,
 } from './rules/plate-sideways-shift.ts';
+export * from './rules/pointside-penetration.ts';
+export * from './rules/predrilled-hole.ts';
+export * from './rules/pulled-screw-spacing.ts';
 export {
   type ScrewBesideTab,
   type ScrewBesideTabInput,
   screwBesideTab,
   screwBesideTabRule,
 } from './rules/screw-beside-tab.ts';
+export * from './rules/screw-spacing.ts';
 export { type SlotLength, type SlotLengthInput, slotLength, slotLengthRule } from './rules/slot-length.ts';
 export { type SlotTravel, type SlotTravelInput, slotTravel, slotTravelRule } from './rules/slot-travel.ts';
 export {
@@ -35,6 +95,9 @@ export {
   stripRabbet,
   stripRabbetRule,
 } from './rules/strip-rabbet.ts';
+export * from './rules/tapped-engagement.ts';
+export * from './rules/tapped-hole-depth.ts';
+export * from './rules/thread-engagement.ts';
 export {
   type TongueInGroove,
   type TongueInGrooveInput,
@@ -47,3 +110,9 @@ export {
   washerOverSlot,
   washerOverSlotRule,
 } from './rules/washer-over-slot.ts';
+export * from './rules/wood-screw-lead-hole.ts';
+export * from './rules/wood-screw-spacing.ts';
+export type { Screw, ScrewFigure, ScrewHead, ScrewKind } from './screw.ts';
+export type { OpeningWork, ScrewOpening } from './screw-opening.ts';
+export * from './screw-tables.ts';
+export type { Verdict } from './verdict.ts';
