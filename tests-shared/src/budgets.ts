@@ -39,9 +39,29 @@ export const largerRules: Readonly<
     maxGzipBytes: 600,
     because: 'It tells thirteen grades by their names, each with its factor.',
   },
+  'finishing/alligation': {
+    maxGzipBytes: 640,
+    because: 'Whole parts in lowest terms come out, and three strengths are tied to each other.',
+  },
+  'finishing/largest-batch': {
+    maxGzipBytes: 620,
+    because: 'Two lists go in, which must be of one length, and two come out.',
+  },
   'finishing/mix-by-parts': {
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',
+  },
+  'finishing/shellac-flakes': {
+    maxGzipBytes: 560,
+    because: 'Three numbers and the way of counting, each named in its refusal, and two results.',
+  },
+  'finishing/shellac-thinning': {
+    maxGzipBytes: 600,
+    because: 'Four numbers, two of them in order, and the way of counting, each named in its refusal.',
+  },
+  'finishing/voc-content': {
+    maxGzipBytes: 600,
+    because: 'Six inputs, tied to each other in two ways that refusals name.',
   },
   'movement/air-layer-resistance': {
     maxGzipBytes: 760,

@@ -4,8 +4,51 @@
  * @module finishing
  */
 
+export {
+  type Condition,
+  type ConditionFinding,
+  type ConditionsCheck,
+  type ConditionsInput,
+  checkConditions,
+  type ProductWindow,
+} from './check-conditions.ts';
+export {
+  checkVapour,
+  type EvaporatingSolvent,
+  type VapourCheck,
+  type VapourCheckInput,
+  type VapourLevel,
+} from './check-vapour.ts';
+export {
+  type BoredHoles,
+  type FinishAreas,
+  type FinishAreasInput,
+  finishAreas,
+  type Rabbet,
+} from './finish-areas.ts';
+export {
+  equivalentGrits,
+  type FoundGrit,
+  findGrit,
+  type Grit,
+  type GritList,
+  type GritTable,
+  gritTables,
+  type ListedGrit,
+  type NearestGrit,
+  nearestGrit,
+} from './grits.ts';
+export { finishingHazards, type Hazard, type HazardKind } from './hazards.ts';
+export type { ExposureLimitRow, GritRow, LimitKind, LimitSetter, SolventRow } from './rows.ts';
 export { type Alligation, type AlligationInput, alligation, alligationRule } from './rules/alligation.ts';
+export { type DewPoint, type DewPointInput, dewPoint, dewPointRule } from './rules/dew-point.ts';
 export { type Dilution, type DilutionInput, dilution, dilutionRule } from './rules/dilution.ts';
+export {
+  type DilutionAir,
+  type DilutionAirInput,
+  dilutionAir,
+  dilutionAirRule,
+} from './rules/dilution-air.ts';
 export { type DryFilm, type DryFilmInput, dryFilm, dryFilmRule } from './rules/dry-film.ts';
 export {
   type FinishVolume,
@@ -21,7 +64,20 @@ export {
   largestBatch,
   largestBatchRule,
 } from './rules/largest-batch.ts';
+export {
+  type MassConcentration,
+  type MassConcentrationInput,
+  massConcentration,
+  massConcentrationRule,
+} from './rules/mass-concentration.ts';
 export { type MixByParts, type MixByPartsInput, mixByParts, mixByPartsRule } from './rules/mix-by-parts.ts';
+export { type PurgeTime, type PurgeTimeInput, purgeTime, purgeTimeRule } from './rules/purge-time.ts';
+export {
+  type ScratchRoughness,
+  type ScratchRoughnessInput,
+  scratchRoughness,
+  scratchRoughnessRule,
+} from './rules/scratch-roughness.ts';
 export { type ShellacCut, type ShellacCutInput, shellacCut, shellacCutRule } from './rules/shellac-cut.ts';
 export {
   type ShellacFlakes,
@@ -54,6 +110,12 @@ export {
   transferEfficiency,
   transferEfficiencyRule,
 } from './rules/transfer-efficiency.ts';
+export {
+  type VapourInRoom,
+  type VapourInRoomInput,
+  vapourInRoom,
+  vapourInRoomRule,
+} from './rules/vapour-in-room.ts';
 export { type VocContent, type VocContentInput, vocContent, vocContentRule } from './rules/voc-content.ts';
 export {
   type VocOfSolids,
@@ -61,6 +123,12 @@ export {
   vocOfSolids,
   vocOfSolidsRule,
 } from './rules/voc-of-solids.ts';
+export {
+  type VolumeConcentration,
+  type VolumeConcentrationInput,
+  volumeConcentration,
+  volumeConcentrationRule,
+} from './rules/volume-concentration.ts';
 export {
   type VolumeSolids,
   type VolumeSolidsInput,
@@ -74,4 +142,26 @@ export {
   wipingVarnish,
   wipingVarnishRule,
 } from './rules/wiping-varnish.ts';
+export {
+  checkSandingSequence,
+  type DampWipe,
+  type SandingCheck,
+  type SandingCheckInput,
+  type SandingGap,
+  type SandingPass,
+  type SandingSequence,
+  type SandingSequenceInput,
+  type SandingStep,
+  sandingSequence,
+} from './sanding-sequence.ts';
 export type { CutPer } from './shellac.ts';
+export {
+  type ExposureLimitTable,
+  exposureLimitTables,
+  type FoundExposureLimit,
+  type FoundSolvent,
+  findExposureLimits,
+  findSolvent,
+  solventProvenance,
+  solventTable,
+} from './solvents.ts';
