@@ -52,22 +52,19 @@ export function pivotingPlateTravel(input: PivotingPlateTravelInput): PivotingPl
     Math.abs(angleDeg) <= mostAngleDeg,
     `angleDeg within mostAngleDeg of 0, got ${angleDeg} and ${mostAngleDeg}`,
   );
-  const radians = Math.PI / 180;
-  const todayMm = reachMm * Math.sin(angleDeg * radians);
-  const alongMm = reachMm * Math.cos(angleDeg * radians);
+  const across = (deg: number) => reachMm * Math.sin((deg * Math.PI) / 180);
+  const todayMm = across(Math.abs(angleDeg));
+  const alongMm = across(90 - Math.abs(angleDeg));
   // The squares of how far from square the screw stands where it is drawn in, or pushed out, by all of the play.
   const drawnIn = todayMm ** 2 + playMm * (2 * alongMm - playMm);
   const pushedOut = todayMm ** 2 - playMm * (2 * alongMm + playMm);
-  const stopMm = reachMm * Math.sin(mostAngleDeg * radians);
+  const stopMm = across(mostAngleDeg);
   const farMm = playMm < alongMm ? Math.min(stopMm, Math.sqrt(drawnIn)) : stopMm;
-  const nearMm = pushedOut > 0 ? Math.sqrt(pushedOut) : -farMm;
-  // Both rooms are 0 or more; rounding alone may say otherwise.
-  const outMm = Math.max(0, farMm - Math.abs(todayMm));
-  const backMm = Math.max(0, Math.abs(todayMm) - nearMm);
-  return {
-    roomToSwellMm: plusZero(todayMm < 0 ? backMm : outMm),
-    roomToShrinkMm: plusZero(todayMm < 0 ? outMm : backMm),
-  };
+  const outMm = plusZero(farMm - todayMm);
+  const backMm = plusZero(todayMm - (pushedOut > 0 ? Math.sqrt(pushedOut) : -farMm));
+  return angleDeg < 0
+    ? { roomToSwellMm: backMm, roomToShrinkMm: outMm }
+    : { roomToSwellMm: outMm, roomToShrinkMm: backMm };
 }
 
 export const pivotingPlateTravelRule = /* @__PURE__ */ defineRule(() => ({

@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { defineRule, requireInputs } from '@scantling/rules';
 import { firmNotHard, notStructuralDesign, slotsInSteel } from '../cautions.ts';
 
 const diameter = { min: 0.5, max: 200 };
@@ -56,13 +56,11 @@ export function screwBesideTab(input: ScrewBesideTabInput): ScrewBesideTab {
   requireInputs('screwBesideTab', input, limits);
   const { shankDiameterMm, towardsTabMm, fromTabMm, leastBearingMm, clearanceMm } = input;
   const neededRimMm = leastBearingMm + fromTabMm + towardsTabMm + clearanceMm;
-  const spareMm = plusZero((input.washerDiameterMm - shankDiameterMm) / 2 - neededRimMm);
-  return {
-    neededWasherMm: shankDiameterMm + 2 * neededRimMm,
-    spareMm,
-    // A spare of nought may come out a rounding error below it.
-    gapMm: spareMm >= -1e-9 ? Math.max(0, clearanceMm + towardsTabMm + spareMm / 2) : null,
-  };
+  const spareMm = (input.washerDiameterMm - shankDiameterMm) / 2 - neededRimMm;
+  const neededWasherMm = shankDiameterMm + 2 * neededRimMm;
+  // A spare of nought may come out a rounding error below it.
+  const gapMm = spareMm < -1e-9 ? null : clearanceMm + towardsTabMm + spareMm / 2;
+  return { neededWasherMm, spareMm, gapMm };
 }
 
 export const screwBesideTabRule = /* @__PURE__ */ defineRule<ScrewBesideTabInput, ScrewBesideTab>(() => ({

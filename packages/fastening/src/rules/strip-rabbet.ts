@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { routingCare, tryOnAnOffcut } from '../cautions.ts';
 
 const tolerance = { min: 0, max: 5 };
@@ -9,6 +9,7 @@ const limits = {
   widthToleranceMm: tolerance,
   belowFaceMm: { min: 0, max: 20 },
   gapMm: { min: 0, max: 20 },
+  wallCount: { min: 1, max: 2, integer: true },
 } as const;
 
 export interface StripRabbetInput {
@@ -24,8 +25,8 @@ export interface StripRabbetInput {
   readonly belowFaceMm: number;
   /** Room between the widest strip and each wall on building day, mm, 0 to 20: see `fitStrip` of the movement package. */
   readonly gapMm: number;
-  /** A rabbet along an edge has one wall, a groove has two. */
-  readonly recess: 'rabbet' | 'groove';
+  /** Walls beside the strip: 1 in a rabbet along an edge, 2 in a groove. */
+  readonly wallCount: number;
 }
 
 export interface StripRabbet {
@@ -51,14 +52,13 @@ export interface StripRabbet {
  * import { stripRabbet } from '@scantling/fastening';
  * // A brass strip of 20 × 5 mm, each within 0.1 mm, flush, 0.2 mm to its one wall
  * const strip = { stripThicknessMm: 5, stripWidthMm: 20, thicknessToleranceMm: 0.1, widthToleranceMm: 0.1 };
- * stripRabbet({ ...strip, belowFaceMm: 0, gapMm: 0.2, recess: 'rabbet' }) // => { depthMm: 5.1, widthMm: 20.3, mostBelowFaceMm: 0.2, mostGapMm: 0.4 }
+ * stripRabbet({ ...strip, belowFaceMm: 0, gapMm: 0.2, wallCount: 1 }) // => { depthMm: 5.1, widthMm: 20.3, mostBelowFaceMm: 0.2, mostGapMm: 0.4 }
  * ```
  */
 export function stripRabbet(input: StripRabbetInput): StripRabbet {
   requireInputs('stripRabbet', input, limits);
-  requireChoice('stripRabbet', 'recess', input.recess, ['rabbet', 'groove']);
   const { thicknessToleranceMm, widthToleranceMm, belowFaceMm } = input;
-  const gapsMm = input.gapMm * (input.recess === 'groove' ? 2 : 1);
+  const gapsMm = input.gapMm * input.wallCount;
   return {
     depthMm: input.stripThicknessMm + thicknessToleranceMm + belowFaceMm,
     widthMm: input.stripWidthMm + widthToleranceMm + gapsMm,
@@ -67,7 +67,7 @@ export function stripRabbet(input: StripRabbetInput): StripRabbet {
   };
 }
 
-export const stripRabbetRule = /* @__PURE__ */ defineRule<StripRabbetInput, StripRabbet>(() => ({
+export const stripRabbetRule = /* @__PURE__ */ defineRule(() => ({
   id: 'fastening/strip-rabbet',
   title: 'Rabbet or groove for a strip',
   summary:
@@ -109,10 +109,12 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule<StripRabbetInput, Stri
       ...limits.gapMm,
       help: 'On building day, beside the widest strip: at least what the metal outgrows the wood across its width.',
     },
-    recess: {
-      kind: 'choice',
-      label: 'Recess',
-      options: { rabbet: 'a rabbet along the edge, with one wall', groove: 'a groove, with two walls' },
+    wallCount: {
+      kind: 'number',
+      label: 'Walls',
+      unit: '1',
+      ...limits.wallCount,
+      help: '1 in a rabbet along an edge, 2 in a groove.',
     },
   },
   outputs: {
@@ -146,12 +148,12 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule<StripRabbetInput, Stri
         widthToleranceMm: 0.15,
         belowFaceMm: 0.2,
         gapMm: 0.3,
-        recess: 'rabbet',
+        wallCount: 1,
       },
       expect: { depthMm: '5.30', widthMm: '20.45', mostBelowFaceMm: '0.40', mostGapMm: '0.60' },
       from: {
         workedByHand:
-          '5 + 0.1 + 0.2 = 5.30 mm; 20 + 0.15 + 0.3 = 20.45 mm; 0.2 + 2 × 0.1 = 0.40 mm; 0.3 + 2 × 0.15 = 0.60 mm',
+          '5 + 0.1 + 0.2 = 5.30 mm; 20 + 0.15 + 0.3 = 20.45 mm; 0.2 + 2 × 0.1 = 0.40 mm; 1 × 0.3 + 2 × 0.15 = 0.60 mm',
       },
     },
     {
@@ -162,7 +164,7 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule<StripRabbetInput, Stri
         widthToleranceMm: 0.1,
         belowFaceMm: 0,
         gapMm: 0.25,
-        recess: 'groove',
+        wallCount: 2,
       },
       expect: { depthMm: '3.05', widthMm: '12.60', mostBelowFaceMm: '0.10', mostGapMm: '0.70' },
       from: {

@@ -60,17 +60,12 @@ export interface TongueInGroove {
 export function tongueInGroove(input: TongueInGrooveInput): TongueInGroove {
   requireInputs('tongueInGroove', input, limits);
   const { tongueLengthMm, deeperMm, outMm, leastEngagedMm, clearanceMm } = input;
-  const neededDepthMm = leastEngagedMm + outMm + deeperMm + clearanceMm;
-  const spareMm = plusZero(Math.min(input.grooveDepthMm, tongueLengthMm) - neededDepthMm);
-  const engagedMm = leastEngagedMm + outMm + spareMm / 2;
+  const neededDepthMm = plusZero(leastEngagedMm + outMm + deeperMm + clearanceMm);
+  const spareMm = Math.min(input.grooveDepthMm, tongueLengthMm) - neededDepthMm;
   // A spare of nought may come out a rounding error below it.
-  const enough = spareMm >= -1e-9;
-  return {
-    neededDepthMm: plusZero(neededDepthMm),
-    spareMm,
-    engagedMm: enough ? engagedMm : null,
-    shoulderGapMm: enough ? tongueLengthMm - engagedMm : null,
-  };
+  const engagedMm = spareMm < -1e-9 ? null : leastEngagedMm + outMm + spareMm / 2;
+  const shoulderGapMm = engagedMm === null ? null : tongueLengthMm - engagedMm;
+  return { neededDepthMm, spareMm, engagedMm, shoulderGapMm };
 }
 
 export const tongueInGrooveRule = /* @__PURE__ */ defineRule<TongueInGrooveInput, TongueInGroove>(() => ({
