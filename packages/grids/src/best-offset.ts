@@ -1,6 +1,7 @@
 import { checkCounts, checkGrid } from './check-layout.ts';
-import { encountersOf, type Lattice, rowStart } from './encounters.ts';
-import { type Point, SAME_MM } from './geometry.ts';
+import { encountersOf } from './encounters.ts';
+import type { Point } from './geometry.ts';
+import { firstKept, latticeOf, seedsOf } from './lattice.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { searchOffset } from './offset-search.ts';
 
@@ -22,52 +23,6 @@ export interface BestOffset {
   readonly spareBoundMm: number | null;
   /** Whether it is proven that no offset keeps more holes with 0.01 mm to spare, nor as many with 0.01 mm more. */
   readonly proven: boolean;
-}
-
-/**
- * A grid that fills its panel repeats after a pitch, so its offset lies within one: every keep-out folds into one
- * pitch cell. A grid of given size may begin anywhere on the panel.
- */
-function latticeOf({ panel, pitchXMm, pitchYMm, columns, rows, staggered }: GridTerms): Lattice {
-  const { lengthMm, widthMm } = panel;
-  // In a staggered row a hole may come half a pitch before the first.
-  const filled = Math.floor(lengthMm / pitchXMm) + (staggered ? 2 : 1);
-  return {
-    columns: columns ?? filled,
-    rows: rows ?? Math.floor(widthMm / pitchYMm) + 1,
-    range: {
-      x1: 0,
-      x2: columns ? lengthMm : Math.min(pitchXMm, lengthMm),
-      y1: 0,
-      y2: rows ? widthMm : Math.min(pitchYMm, widthMm),
-    },
-  };
-}
-
-/** Offsets to begin with, where a grid can begin: in the middle of the panel, at the margin on one side or the other. */
-function seedsOf(sideMm: number, count: number | undefined, pitchMm: number, awayMm: number): number[] {
-  const fitting = count ?? Math.max(1, Math.floor((sideMm - 2 * awayMm) / pitchMm + SAME_MM) + 1);
-  const spanMm = (fitting - 1) * pitchMm;
-  const starts = [(sideMm - spanMm) / 2, awayMm, sideMm - awayMm - spanMm];
-  return starts
-    .map((start) => (count ? start : ((start % pitchMm) + pitchMm) % pitchMm))
-    .filter((start) => start >= 0 && start <= sideMm);
-}
-
-/** The first hole that keeps the margin, given where the lattice begins: in a narrow panel not every row has one. */
-function firstKept(grid: GridTerms, offset: Point): Point {
-  const { panel, pitchXMm, pitchYMm, columns, rows, staggered } = grid;
-  const awayMm = grid.edgeMarginMm + grid.holeDiameterMm / 2 - SAME_MM;
-  const beforeMargin = (startMm: number, pitchMm: number) =>
-    Math.max(0, Math.ceil((awayMm - startMm) / pitchMm));
-  const inRow = (row: number): Point => {
-    const startMm = offset.xMm + rowStart(grid, row);
-    const skipped = columns ? 0 : beforeMargin(startMm, pitchXMm);
-    return { xMm: startMm + skipped * pitchXMm, yMm: offset.yMm + row * pitchYMm };
-  };
-  const row = rows ? 0 : beforeMargin(offset.yMm, pitchYMm);
-  const first = inRow(row);
-  return staggered && !columns && first.xMm > panel.lengthMm - awayMm ? inRow(row + 1) : first;
 }
 
 /**
@@ -96,13 +51,9 @@ function firstKept(grid: GridTerms, offset: Point): Point {
 export function bestOffset(grid: GridTerms): BestOffset {
   const caller = 'bestOffset';
   checkGrid(caller, grid);
-  const { panel, pitchXMm, pitchYMm, holeDiameterMm, edgeMarginMm } = grid;
+  const { panel, pitchXMm, pitchYMm } = grid;
   const lattice = latticeOf(grid);
   checkCounts(caller, lattice.columns, lattice.rows);
-  const awayMm = edgeMarginMm + holeDiameterMm / 2;
-  const seeds = seedsOf(panel.lengthMm, grid.columns, pitchXMm, awayMm).flatMap((xMm) =>
-    seedsOf(panel.widthMm, grid.rows, pitchYMm, awayMm).map((yMm) => [xMm, yMm] as const),
-  );
   const farthestMm = Math.hypot(panel.lengthMm, panel.widthMm);
   for (let capMm = Math.hypot(pitchXMm, pitchYMm) / 2; ; capMm *= 2) {
     const found = searchOffset(
@@ -113,7 +64,7 @@ export function bestOffset(grid: GridTerms): BestOffset {
         capMm,
         ...{ gapMm: GAP_MM, mostRanges: MOST_RANGES },
       },
-      seeds,
+      seedsOf(grid),
     );
     // What is further away than the cap was left out: where the bound reaches it, look further.
     if (found.kept > 0 && found.boundMm >= capMm && capMm < farthestMm) continue;

@@ -1,13 +1,7 @@
 import { type Box, fromSides, type Outline, type Range } from './geometry.ts';
+import { type Lattice, rowStart } from './lattice.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
-
-/** Where the holes of a grid may be: column and row of each, at offset 0, and how far the offset goes. */
-export interface Lattice {
-  readonly columns: number;
-  readonly rows: number;
-  readonly range: Range;
-}
 
 /**
  * Every hole with everything that it may come near at some offset, hole by hole. A spare is what a hole has beyond the
@@ -24,13 +18,7 @@ export interface Encounters {
   readonly spareIn: (encounter: number, range: Range, between: Float64Array) => void;
 }
 
-/** Where row `j` begins at offset 0: a staggered row of a filled grid may have a hole before its first. */
-export function rowStart({ pitchXMm, columns, staggered }: GridTerms, row: number): number {
-  if (!staggered || row % 2 === 0) return 0;
-  return columns ? pitchXMm / 2 : -pitchXMm / 2;
-}
-
-function boundingBox(outline: Outline): Box {
+export function boundingBox(outline: Outline): Box {
   if ('x1' in outline) return outline;
   const [xs, ys] = [outline.map(({ xMm }) => xMm), outline.map(({ yMm }) => yMm)];
   return {

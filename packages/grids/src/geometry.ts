@@ -70,23 +70,6 @@ export interface Range {
   readonly y2: number;
 }
 
-/** Between which distances from a box every place of a range is, over the seasons, mm: least and most. */
-export function distancesToBox(box: Box, range: Range, movement?: Movement): readonly [number, number] {
-  const { x1, x2, y1, y2, radiusMm } = box;
-  const front = movement ? wayOf(range.y1, movement) : { lowMm: range.y1, highMm: range.y1 };
-  const back = movement ? wayOf(range.y2, movement) : { lowMm: range.y2, highMm: range.y2 };
-  // Each side is furthest from one end of the range, and nearest to the other; the ways begin in order.
-  const most = fromSides(
-    Math.max(x1 - range.x1, range.x2 - x2),
-    Math.max(y1 - front.highMm, back.lowMm - y2, (y1 - y2) / 2),
-  );
-  const least = fromSides(
-    Math.max(x1 - range.x2, range.x1 - x2, (x1 - x2) / 2),
-    Math.max(y1 - back.highMm, front.lowMm - y2, (y1 - y2) / 2),
-  );
-  return [least - radiusMm, most - radiusMm];
-}
-
 /** Distance of a point from the side between two corners. */
 function distanceToSide(xMm: number, yMm: number, a: Point, b: Point): number {
   const [sideX, sideY] = [b.xMm - a.xMm, b.yMm - a.yMm];
@@ -97,8 +80,8 @@ function distanceToSide(xMm: number, yMm: number, a: Point, b: Point): number {
 }
 
 /** Every side of a polygon, from one corner to the next. */
-export const sidesOf = (corners: readonly Point[]): (readonly [Point, Point])[] =>
-  corners.map((corner, i) => [corners.at(i - 1) as Point, corner]);
+export const sidesOf = <Corner>(corners: readonly Corner[]): (readonly [Corner, Corner])[] =>
+  corners.map((corner, i) => [corners.at(i - 1) as Corner, corner]);
 
 /** Signed distance of a point from the outline of a polygon, negative inside. */
 function fromPolygon(xMm: number, yMm: number, corners: readonly Point[]): number {

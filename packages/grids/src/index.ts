@@ -179,3 +179,10 @@ export {
   type TemplateSteppingInput,
 } from './step-template.ts';
 export type { ErrorPair, PositionError } from './step-template-errors.ts';
+export {
+  type BaseSetting,
+  type SlidingBase,
+  type SlidingPart,
+  type WidestBase,
+  widestBase,
+} from './widest-base.ts';

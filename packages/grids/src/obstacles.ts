@@ -1,4 +1,4 @@
-import { distancesToBox, distanceTo, type Movement, type Outline, type Range } from './geometry.ts';
+import { distanceTo, type Movement, type Outline } from './geometry.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { beyondEdge, type Edge, outlineOf } from './shape.ts';
 
@@ -48,17 +48,4 @@ export function obstaclesOf(grid: GridTerms): Obstacle[] {
 export function distanceMm({ outlines, within, movement }: Obstacle, xMm: number, yMm: number): number {
   const distances = outlines.map((outline) => distanceTo(outline, xMm, yMm, movement));
   return within ? -Math.min(...distances) : Math.min(...distances);
-}
-
-/** Between which distances from an obstacle every place of a range is, mm: least and most. */
-export function distancesMm(obstacle: Obstacle, range: Range): readonly [number, number] {
-  const { outlines, within, movement } = obstacle;
-  const [outline] = outlines;
-  if (!within && outlines.length === 1 && outline && 'x1' in outline)
-    return distancesToBox(outline, range, movement);
-  // From the middle of the range a distance changes by no more than the way there; a moving hole's by its swelling too.
-  const { x1, x2, y1, y2 } = range;
-  const middle = distanceMm(obstacle, (x1 + x2) / 2, (y1 + y2) / 2);
-  const reach = (Math.hypot(x2 - x1, y2 - y1) / 2) * (1 + (movement?.swellPct ?? 0) / 100);
-  return [middle - reach, middle + reach];
 }
