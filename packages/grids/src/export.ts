@@ -4,7 +4,7 @@
  *
  * @module export
  */
-export type { BoredHole, BoredPanel, OutlinedKeepOut } from './export/bored-panel.ts';
+export type { BoredHole, BoredPanel, NamedShape } from './export/bored-panel.ts';
 export { type DrillingInput, drillingProgram } from './export/drilling-program.ts';
 export { holeDrawing } from './export/hole-drawing.ts';
 export { type HoleTableInput, holeTable } from './export/hole-table.ts';

@@ -56,7 +56,7 @@ export const keepOutsArb: fc.Arbitrary<KeepOut[]> = fc
 const FAR = 1e5;
 
 /** The area of a shape in the library, a band as a very long box. */
-function area(shape: Exclude<Shape, { shape: 'circle' }>, { lengthMm, widthMm }: Panel): Polygon {
+export function area(shape: Exclude<Shape, { shape: 'circle' }>, { lengthMm, widthMm }: Panel): Polygon {
   if (shape.shape === 'polygon') return new Polygon(shape.corners.map(({ xMm, yMm }) => point(xMm, yMm)));
   if (shape.shape === 'rectangle') {
     const { xMm, yMm, angleDeg = 0 } = shape;

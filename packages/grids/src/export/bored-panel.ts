@@ -1,6 +1,6 @@
 import { type Limits, requireFields, requireThat } from '@scantling/rules';
 import type { Point } from '../geometry.ts';
-import type { Panel } from '../shape.ts';
+import type { Panel, Shape } from '../shape.ts';
 
 /** A round hole, as `layoutHoles` gives it, with its diameter. */
 export interface BoredHole extends Point {
@@ -16,13 +16,11 @@ export interface BoredHole extends Point {
   readonly nearest?: string;
 }
 
-/** Something that holes miss, by the corners of its outline. */
-export interface OutlinedKeepOut {
+/** Something that holes miss, as `layoutHoles` takes it: where it is on building day, and its name. */
+export type NamedShape = Shape & {
   /** Its name. */
   readonly id: string;
-  /** Its corners in order, 3 to 1000; the last joins the first. */
-  readonly outline: readonly Point[];
-}
+};
 
 /** A panel with its holes, seen from above: x along the grain, y across it, from the front-left corner. */
 export interface BoredPanel {
@@ -31,8 +29,8 @@ export interface BoredPanel {
   readonly panel: Panel;
   /** At most 20 000, each with its centre on the panel. */
   readonly holes: readonly BoredHole[];
-  /** At most 1000. */
-  readonly keepOuts?: readonly OutlinedKeepOut[];
+  /** At most 1000; those of the grid fit as they are. */
+  readonly keepOuts?: readonly NamedShape[];
 }
 
 const side: Limits = { min: 1, max: 20_000 };
@@ -40,7 +38,6 @@ export const place: Limits = { min: -20_000, max: 20_000 };
 const counted: Limits = { min: 0, max: 1_000_000, integer: true };
 
 const MOST_HOLES = 20_000;
-const MOST_KEEP_OUTS = 1000;
 
 export function requireText(caller: string, path: string, given: unknown): void {
   requireThat(caller, typeof given === 'string', `${path} to be a text, got ${typeof given}`);
@@ -80,38 +77,11 @@ export function requireHoles(
   }
 }
 
-/** Throws unless a panel and its holes can be drawn. */
+/** Throws unless there is a panel, and every hole is on it. */
 export function requireBoredPanel(caller: string, input: BoredPanel, fewestHoles = 0): void {
-  const { title, panel, holes, keepOuts } = input ?? {};
+  const { title, panel, holes } = input ?? {};
   if (title !== undefined) requireText(caller, 'title', title);
   requireFields(caller, 'panel', panel, { lengthMm: side, widthMm: side });
   const centre = { xMm: { min: 0, max: panel.lengthMm }, yMm: { min: 0, max: panel.widthMm } };
   requireHoles(caller, holes, centre, fewestHoles);
-  if (keepOuts === undefined) return;
-  requireItems(caller, 'keepOuts', keepOuts, 0, MOST_KEEP_OUTS);
-  for (const [i, keepOut] of keepOuts.entries()) {
-    const path = `keepOuts[${i}]`;
-    requireText(caller, `${path}.id`, keepOut?.id);
-    requireItems(caller, `${path}.outline`, keepOut.outline, 3, 1000);
-    for (const [j, corner] of keepOut.outline.entries())
-      requireFields(caller, `${path}.outline[${j}]`, corner, { xMm: place, yMm: place });
-  }
-}
-
-/** The least upright rectangle that holds the panel, every hole and every keep-out. */
-export function extentOf({ panel, holes, keepOuts = [] }: BoredPanel): {
-  readonly low: Point;
-  readonly high: Point;
-} {
-  const low = { xMm: 0, yMm: 0 };
-  const high = { xMm: panel.lengthMm, yMm: panel.widthMm };
-  const take = ({ xMm, yMm }: Point, radiusMm: number) => {
-    low.xMm = Math.min(low.xMm, xMm - radiusMm);
-    low.yMm = Math.min(low.yMm, yMm - radiusMm);
-    high.xMm = Math.max(high.xMm, xMm + radiusMm);
-    high.yMm = Math.max(high.yMm, yMm + radiusMm);
-  };
-  for (const hole of holes) take(hole, hole.diameterMm / 2);
-  for (const { outline } of keepOuts) for (const corner of outline) take(corner, 0);
-  return { low, high };
 }

@@ -5,11 +5,12 @@
  */
 import { Colors, DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf';
 import type { Point } from '../geometry.ts';
-import { type BoredPanel, extentOf, requireBoredPanel } from './bored-panel.ts';
+import type { BoredHole, BoredPanel } from './bored-panel.ts';
 import { rounded } from './decimal.ts';
 import { DASHED_MM, LONG_DASH_DOT_MM, PAST_RIM_MM } from './line-types.ts';
+import { cornersOf, extentOf, requireDrawable } from './outlines.ts';
 
-export type { BoredHole, BoredPanel, OutlinedKeepOut } from './bored-panel.ts';
+export type { BoredHole, BoredPanel, NamedShape } from './bored-panel.ts';
 
 /** A nanometre: finer than anything, and coarse enough that no number needs an exponent. */
 const DECIMALS = 6;
@@ -23,7 +24,7 @@ const METRIC = 1;
 
 /**
  * The panel as a DXF drawing at full size in millimetres, y up, with its datum corner at the origin. Layers: `PANEL`
- * and `KEEP_OUTS` hold closed outlines, `HOLES` a circle for each hole, `CENTRE_MARKS` two lines across each.
+ * and `KEEP_OUTS` hold closed outlines and circles, `HOLES` a circle for each hole, `CENTRE_MARKS` two lines across each.
  *
  * @param input - The panel, its holes and what they miss, all in mm from the front-left corner seen from above.
  * @returns The text of a DXF file; coordinates to a millionth of a millimetre.
@@ -38,7 +39,7 @@ const METRIC = 1;
  * ```
  */
 export function holeDxf(input: BoredPanel): string {
-  requireBoredPanel('holeDxf', input);
+  requireDrawable('holeDxf', input);
   const { panel, holes, keepOuts = [] } = input;
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
@@ -58,6 +59,11 @@ export function holeDxf(input: BoredPanel): string {
       corners.map(({ xMm, yMm }) => ({ point: point2d(n(xMm), n(yMm)) })),
       { flags: LWPolylineFlags.Closed, layerName },
     );
+  // A circle without size is a point.
+  const circle = ({ xMm, yMm, diameterMm }: BoredHole, layerName: string) =>
+    n(diameterMm / 2) > 0
+      ? dxf.addCircle(point3d(n(xMm), n(yMm)), n(diameterMm / 2), { layerName })
+      : dxf.addPoint(n(xMm), n(yMm), 0, { layerName });
   const { lengthMm, widthMm } = panel;
   closed(
     [
@@ -68,9 +74,12 @@ export function holeDxf(input: BoredPanel): string {
     ],
     'PANEL',
   );
-  for (const { outline } of keepOuts) closed(outline, 'KEEP_OUTS');
+  for (const keepOut of keepOuts) {
+    if (keepOut.shape === 'circle') circle(keepOut, 'KEEP_OUTS');
+    else closed(cornersOf(keepOut, panel), 'KEEP_OUTS');
+  }
   for (const { xMm, yMm, diameterMm } of holes) {
-    dxf.addCircle(point3d(n(xMm), n(yMm)), n(diameterMm / 2), { layerName: 'HOLES' });
+    circle({ xMm, yMm, diameterMm }, 'HOLES');
     const reachMm = diameterMm / 2 + PAST_RIM_MM;
     const mark = (alongMm: number, acrossMm: number) =>
       dxf.addLine(

@@ -1,7 +1,9 @@
 import type { Point } from '../geometry.ts';
-import { type BoredPanel, extentOf, requireBoredPanel } from './bored-panel.ts';
+import type { Panel } from '../shape.ts';
+import type { BoredHole, BoredPanel, NamedShape } from './bored-panel.ts';
 import { decimal as n } from './decimal.ts';
 import { DASHED_MM, LONG_DASH_DOT_MM, NARROW_MM, PAST_RIM_MM, WIDE_MM } from './line-types.ts';
+import { cornersOf, extentOf, requireDrawable } from './outlines.ts';
 
 /** Room round what is drawn, for the datum's arrows. */
 const MARGIN_MM = 18;
@@ -66,8 +68,25 @@ const layer = (name: string, stroke: string, shapes: readonly string[]) =>
 const narrow = `stroke-width="${NARROW_MM}"`;
 const wide = `stroke-width="${WIDE_MM}"`;
 
+/** A circle, and perhaps what stands inside its element. */
+function circle(onSheet: OnSheet, { xMm, yMm, diameterMm }: BoredHole, inside = ''): string {
+  const [x, y] = onSheet({ xMm, yMm }).map(n);
+  const start = `<circle cx="${x}" cy="${y}" r="${n(diameterMm / 2)}"`;
+  return inside ? `${start}>${inside}</circle>` : `${start}/>`;
+}
+
+/** What holes miss, with its name. A circle narrower than a line shows as a dot. */
+function outline(onSheet: OnSheet, shape: NamedShape, panel: Panel): string {
+  const title = `<title>${escaped(shape.id)}</title>`;
+  if (shape.shape === 'circle') {
+    return circle(onSheet, { ...shape, diameterMm: Math.max(NARROW_MM, shape.diameterMm) }, title);
+  }
+  const corners = cornersOf(shape, panel).map((corner) => onSheet(corner).map(n).join(','));
+  return `<polygon points="${corners.join(' ')}">${title}</polygon>`;
+}
+
 /** A cross whose long dashes meet in the centre of the hole: four strokes from there, each beginning in mid dash. */
-function centreMark(onSheet: OnSheet, hole: BoredPanel['holes'][number]): string {
+function centreMark(onSheet: OnSheet, hole: BoredHole): string {
   const [x, y] = onSheet(hole).map(n);
   const reach = n(hole.diameterMm / 2 + PAST_RIM_MM);
   const strokes = [`h${reach}`, `h-${reach}`, `v${reach}`, `v-${reach}`];
@@ -107,7 +126,7 @@ const text = (x: number, y: number, says: string) => `<text x="${n(x)}" y="${n(y
 
 /**
  * The panel drawn at full size, for paper or a screen: outline and holes in wide lines, centre marks in narrow
- * long-dashed dotted ones, keep-outs dashed (ISO 128-2), the datum at the front-left corner, and a bar of 100 mm to
+ * long-dashed dotted ones, keep-outs of every shape dashed (ISO 128-2; a band as far as the panel goes), the datum at the front-left corner, and a bar of 100 mm to
  * check a print by. Seen from above, the front at the bottom.
  *
  * @param input - The panel, its holes and what they miss, all in mm from the front-left corner seen from above.
@@ -117,12 +136,14 @@ const text = (x: number, y: number, says: string) => `<text x="${n(x)}" y="${n(y
  * ```ts
  * import { holeDrawing } from '@scantling/grids/export';
  * const panel = { lengthMm: 600, widthMm: 400 };
- * const svg = holeDrawing({ title: 'Bindery bench', panel, holes: [{ xMm: 60, yMm: 56, diameterMm: 20 }] });
- * svg.match(/<desc>(.*)<\/desc>/)[1] // => 'Full size, seen from above, datum at the front-left corner. Panel 600 by 400 mm; 1 hole, diameter 20 mm.'
+ * const keepOuts = [{ shape: 'band', id: 'back rail', edge: 'back edge', widthMm: 35 }];
+ * const svg = holeDrawing({ title: 'Bindery bench', panel, holes: [{ xMm: 60, yMm: 56, diameterMm: 20 }], keepOuts });
+ * svg.match(/<desc>(.*)<\/desc>/)[1] // => 'Full size, seen from above, datum at the front-left corner. Panel 600 by 400 mm; 1 hole, diameter 20 mm; 1 keep-out, dashed.'
+ * svg.match(/<polygon points="([^"]*)"><title>back rail</)[1] // => '18,53 618,53 618,18 18,18'
  * ```
  */
 export function holeDrawing(input: BoredPanel): string {
-  requireBoredPanel('holeDrawing', input);
+  requireDrawable('holeDrawing', input);
   const { title = 'Panel with holes', panel, holes, keepOuts = [] } = input;
   const { low, high } = extentOf(input);
   const onSheet: OnSheet = ({ xMm, yMm }) => [MARGIN_MM + xMm - low.xMm, MARGIN_MM + high.yMm - yMm];
@@ -134,21 +155,15 @@ export function holeDrawing(input: BoredPanel): string {
   const height = n(beneath + (lines.length + 1) * LINE_MM);
   const [left, top] = onSheet({ xMm: 0, yMm: panel.widthMm });
   const [right, bottom] = onSheet({ xMm: panel.lengthMm, yMm: 0 });
-  const circles = holes.map((hole) => {
-    const [x, y] = onSheet(hole);
-    return `<circle cx="${n(x)}" cy="${n(y)}" r="${n(hole.diameterMm / 2)}"/>`;
-  });
-  const polygons = keepOuts.map(({ id, outline }) => {
-    const corners = outline.map((corner) => onSheet(corner).map(n).join(','));
-    return `<polygon points="${corners.join(' ')}"><title>${escaped(id)}</title></polygon>`;
-  });
+  const circles = holes.map((hole) => circle(onSheet, hole));
+  const outlines = keepOuts.map((keepOut) => outline(onSheet, keepOut, panel));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img">`,
     `<title>${escaped(title)}</title>`,
     `<desc>${escaped(description(input))}</desc>`,
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
     '<g fill="none" stroke="currentColor" color="#000">',
-    ...layer('keep-outs', `${narrow} stroke-dasharray="${DASHED_MM.join(' ')}"`, polygons),
+    ...layer('keep-outs', `${narrow} stroke-dasharray="${DASHED_MM.join(' ')}"`, outlines),
     ...layer('panel', wide, [
       `<rect x="${n(left)}" y="${n(top)}" width="${n(right - left)}" height="${n(bottom - top)}"/>`,
     ]),

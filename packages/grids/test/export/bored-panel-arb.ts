@@ -1,6 +1,7 @@
 import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import type { BoredHole, BoredPanel } from '../../src/export.ts';
+import { shapeArb } from '../shapes.ts';
 
 const place = numberArb({ min: -20_000, max: 20_000 });
 /** As a plan has them and as nobody has them: what XML, CSV and comments set apart, other scripts, broken halves. */
@@ -43,11 +44,8 @@ export const boredPanels: fc.Arbitrary<BoredPanel> = fc
         panel: fc.constant(panel),
         holes: fc.array(hole(panel.lengthMm, panel.widthMm), { maxLength: 8 }),
         keepOuts: fc.array(
-          fc.record({
-            id: text,
-            outline: fc.array(fc.record({ xMm: place, yMm: place }), { minLength: 3, maxLength: 6 }),
-          }),
-          { maxLength: 3 },
+          fc.tuple(text, shapeArb).map(([id, shape]) => ({ ...shape, id })),
+          { maxLength: 4 },
         ),
       },
       { requiredKeys: ['panel', 'holes'], noNullPrototype: true },

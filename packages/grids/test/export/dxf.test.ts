@@ -1,9 +1,15 @@
-import DxfParser, { type ICircleEntity, type ILineEntity, type ILwpolylineEntity } from 'dxf-parser';
+import DxfParser, {
+  type ICircleEntity,
+  type ILineEntity,
+  type ILwpolylineEntity,
+  type IPointEntity,
+} from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { holeDxf } from '../../src/export/dxf.ts';
 import type { BoredPanel } from '../../src/export.ts';
 import { boredPanels } from './bored-panel-arb.ts';
+import { cornersOnPaper, bench as grid, sameOutline } from './outlines.ts';
 
 interface Opened {
   readonly header: Record<string, unknown>;
@@ -37,8 +43,8 @@ const bench: BoredPanel = {
   ],
   keepOuts: [
     {
-      id: 'rail',
-      outline: [
+      ...{ id: 'rail', shape: 'polygon' },
+      corners: [
         [0, 365],
         [600, 365],
         [600, 410],
@@ -110,19 +116,66 @@ describe('holeDxf', () => {
           [0, width],
         ])
           expect(corners).toContainEqual(corner);
-        const drawn = on<ILwpolylineEntity>('KEEP_OUTS', 'LWPOLYLINE');
-        expect(drawn).toHaveLength(keepOuts.length);
-        for (const [i, keepOut] of keepOuts.entries()) {
-          expect(drawn[i]?.shape).toBe(true);
-          expect(drawn[i]?.vertices).toHaveLength(keepOut.outline.length);
-          for (const [j, { xMm, yMm }] of keepOut.outline.entries()) {
-            const corner = drawn[i]?.vertices[j];
-            expect(Math.abs((corner?.x ?? Number.NaN) - xMm)).toBeLessThanOrEqual(SAME_MM);
-            expect(Math.abs((corner?.y ?? Number.NaN) - yMm)).toBeLessThanOrEqual(SAME_MM);
+        const outlines = on<ILwpolylineEntity>('KEEP_OUTS', 'LWPOLYLINE');
+        const rounds = on<ICircleEntity>('KEEP_OUTS', 'CIRCLE');
+        const points = on<IPointEntity>('KEEP_OUTS', 'POINT');
+        expect(outlines.length + rounds.length + points.length).toBe(keepOuts.length);
+        const same = (from: { x: number; y: number } | undefined, to: { xMm: number; yMm: number }) =>
+          Math.hypot((from?.x ?? Number.NaN) - to.xMm, (from?.y ?? Number.NaN) - to.yMm) <= SAME_MM;
+        for (const keepOut of keepOuts) {
+          if (keepOut.shape === 'circle' && keepOut.diameterMm === 0) {
+            expect(same(points.shift()?.position, keepOut)).toBe(true);
+          } else if (keepOut.shape === 'circle') {
+            const { center, radius = Number.NaN } = rounds.shift() ?? {};
+            expect(same(center, keepOut)).toBe(true);
+            expect(Math.abs(radius - keepOut.diameterMm / 2)).toBeLessThanOrEqual(SAME_MM);
+          } else {
+            const { shape: closed, vertices = [] } = outlines.shift() ?? {};
+            expect(closed).toBe(true);
+            const drawn = vertices.map(({ x, y }) => ({ xMm: x, yMm: y }));
+            expect(sameOutline(drawn, cornersOnPaper(keepOut, panel), SAME_MM)).toBe(true);
           }
         }
       }),
     );
+  });
+
+  test('draws the keep-outs of a layout as they are', () => {
+    const { on } = open(holeDxf({ panel: grid.panel, holes: [], keepOuts: grid.keepOuts }));
+    const [screw, ...others] = on<ICircleEntity>('KEEP_OUTS', 'CIRCLE');
+    expect(others).toEqual([]);
+    expect([screw?.center.x, screw?.center.y, screw?.radius]).toEqual([300, 200, 15]);
+    expect(on<IPointEntity>('KEEP_OUTS', 'POINT').map(({ position }) => [position.x, position.y])).toEqual([
+      [100, 300],
+    ]);
+    const outlines = on<ILwpolylineEntity>('KEEP_OUTS', 'LWPOLYLINE');
+    expect(outlines.every(({ shape }) => shape)).toBe(true);
+    // Back rail, leg, strip, bracket; the leg is turned by 90° to the left about (500, 100).
+    expect(outlines.map(({ vertices }) => vertices.map(({ x, y }) => [x, y]))).toEqual([
+      [
+        [0, 365],
+        [600, 365],
+        [600, 400],
+        [0, 400],
+      ],
+      [
+        [500, 100],
+        [500, 140],
+        [440, 140],
+        [440, 100],
+      ],
+      [
+        [0, 20],
+        [250, 20],
+        [250, 38],
+        [0, 38],
+      ],
+      [
+        [400, 300],
+        [450, 300],
+        [400, 350],
+      ],
+    ]);
   });
 
   test('is the same text each time, with plain numbers only', () => {

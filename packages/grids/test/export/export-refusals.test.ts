@@ -70,22 +70,35 @@ describe.each(['holeDrawing', 'holeDxf', 'drillingProgram'])('%s refuses', (name
     ['a hole off the panel', third({ yMm: 400.001 }), 'holes[3].yMm between 0 and 400, got 400.001'],
     ['a hole before the datum', third({ xMm: -1 }), 'holes[3].xMm between 0 and 600, got -1'],
     ['a title that is no text', { title: 7 }, 'title to be a text, got number'],
+  ])('%s', (_, change, says) => refused(name, change, says));
+});
+
+describe.each(['holeDrawing', 'holeDxf'])('%s refuses', (name) => {
+  const circle = { id: 'a', shape: 'circle', xMm: 0, yMm: 0, diameterMm: 5 };
+  const polygon = (...corners: object[]) => ({ keepOuts: [{ id: 'a', shape: 'polygon', corners }] });
+  test.each<[string, object, string]>([
     ['keep-outs that are no list', { keepOuts: {} }, 'keepOuts to be a list, got object'],
+    ['too many', { keepOuts: new Array(1001).fill(circle) }, 'keepOuts to have 0 to 1000 items, got 1001'],
     ['a keep-out that is none', { keepOuts: [null] }, 'keepOuts[0].id to be a text, got undefined'],
     [
-      'a keep-out without outline',
-      { keepOuts: [{ id: 'a' }] },
-      'keepOuts[0].outline to be a list, got undefined',
+      'a keep-out without shape',
+      { keepOuts: [circle, { id: 'a' }] },
+      'keepOuts[1].shape to be one of rectangle, circle, polygon, band, got undefined',
     ],
     [
-      'a keep-out of two corners',
-      { keepOuts: [{ id: 'a', outline: [corner, corner] }] },
-      'keepOuts[0].outline to have 3 to 1000 items, got 2',
+      'a circle without size',
+      { keepOuts: [{ ...circle, diameterMm: undefined }] },
+      'keepOuts[0].diameterMm between 0 and 20000, got undefined',
+    ],
+    [
+      'a polygon of two corners',
+      polygon(corner, corner),
+      'keepOuts[0].corners to hold 3 to 100 corners, got 2',
     ],
     [
       'a corner nowhere',
-      { keepOuts: [{ id: 'a', outline: [corner, corner, { xMm: 0, yMm: Number.NaN }] }] },
-      'keepOuts[0].outline[2].yMm between -20000 and 20000, got NaN',
+      polygon(corner, corner, { xMm: 0, yMm: Number.NaN }),
+      'keepOuts[0].corners[2].yMm between -20000 and 20000, got NaN',
     ],
   ])('%s', (_, change, says) => refused(name, change, says));
 });

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
 import { type BoredPanel, holeDrawing } from '../../src/export.ts';
+import { layoutHoles } from '../../src/index.ts';
 import { boredPanels } from './bored-panel-arb.ts';
+import { cornersOnPaper, bench as grid, sameOutline } from './outlines.ts';
 
 type Attributes = Record<string, string>;
 interface Layer extends Attributes {
@@ -48,8 +50,8 @@ const bench: BoredPanel = {
   ],
   keepOuts: [
     {
-      id: 'leg',
-      outline: [
+      ...{ id: 'leg', shape: 'polygon' },
+      corners: [
         [500, 30],
         [560, 40],
         [540, 430],
@@ -134,19 +136,47 @@ describe('holeDrawing', () => {
           }
         }
 
-        const polygons = shapes('keep-outs', 'polygon');
-        expect(polygons).toHaveLength(keepOuts.length);
-        for (const [i, { outline: corners }] of keepOuts.entries()) {
-          const drawn = (polygons[i]?.points ?? '').split(' ').map((pair) => pair.split(',').map(Number));
-          expect(drawn).toHaveLength(corners.length);
-          for (const [j, corner] of corners.entries()) {
-            const [x = Number.NaN, y = Number.NaN] = drawn[j] ?? [];
-            expect(at(x, y, corner)).toBe(true);
-            expect(Math.min(x, y, sheetWidth - x, sheetHeight - y)).toBeGreaterThan(0);
+        const [polygons, rounds] = [shapes('keep-outs', 'polygon'), shapes('keep-outs', 'circle')];
+        expect(polygons.length + rounds.length).toBe(keepOuts.length);
+        for (const keepOut of keepOuts) {
+          if (keepOut.shape === 'circle') {
+            const shape = rounds.shift();
+            const [x, y, r] = [number(shape, 'cx'), number(shape, 'cy'), number(shape, 'r')];
+            expect(at(x, y, keepOut)).toBe(true);
+            // Half of the narrow line that it is drawn with, at least.
+            expect(Math.abs(r - Math.max(0.125, keepOut.diameterMm / 2))).toBeLessThanOrEqual(HALF_DIGIT);
+            expect(Math.min(x - r, y - r, sheetWidth - x - r, sheetHeight - y - r)).toBeGreaterThan(0);
+            continue;
           }
+          const shape = polygons.shift();
+          const drawn = (shape?.points ?? '').split(' ').map((pair) => {
+            const [x = Number.NaN, y = Number.NaN] = pair.split(',').map(Number);
+            expect(Math.min(x, y, sheetWidth - x, sheetHeight - y)).toBeGreaterThan(0);
+            return { xMm: x - left, yMm: front - y };
+          });
+          expect(sameOutline(drawn, cornersOnPaper(keepOut, panel), 3 * HALF_DIGIT)).toBe(true);
         }
       }),
     );
+  });
+
+  test('draws the keep-outs of a layout as they are, each by its name', () => {
+    const { panel, keepOuts } = grid;
+    const holes = layoutHoles(grid).holes.map((hole) => ({ ...hole, diameterMm: grid.holeDiameterMm }));
+    const { shapes } = read(holeDrawing({ panel, holes, keepOuts }));
+    expect(shapes('holes', 'circle')).toHaveLength(holes.length);
+    // The sheet begins 18 mm left of the panel and 18 mm behind it, and counts downwards: (x, y) is at (18 + x, 418 − y).
+    expect(shapes('keep-outs', 'circle')).toEqual([
+      { title: 'clamp screw', cx: '318', cy: '218', r: '15' },
+      { title: 'nail', cx: '118', cy: '118', r: '0.125' },
+    ]);
+    // Turned by 90° to the left, the leg's 40 mm go back from (500, 100) and its 60 mm to the left.
+    expect(shapes('keep-outs', 'polygon')).toEqual([
+      { title: 'back rail', points: '18,53 618,53 618,18 18,18' },
+      { title: 'leg', points: '518,318 518,278 458,278 458,318' },
+      { title: 'strip', points: '18,398 268,398 268,380 18,380' },
+      { title: 'bracket', points: '418,118 468,118 418,68' },
+    ]);
   });
 
   test('is the same text each time, and keeps text as text', () => {
@@ -160,7 +190,7 @@ describe('holeDrawing', () => {
     const drawing = holeDrawing({
       ...bench,
       title: hostile,
-      keepOuts: [{ outline: keepOut?.outline ?? [], id: hostile }],
+      keepOuts: keepOut ? [{ ...keepOut, id: hostile }] : [],
     });
     expect(XMLValidator.validate(drawing)).toBe(true);
     expect(drawing).not.toContain('<script');
