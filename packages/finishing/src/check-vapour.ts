@@ -1,0 +1,109 @@
+import { type Citation, requireFields, requireInputs, requireThat } from '@scantling/rules';
+import { flammableLiquidsRuleWashington, sprayFinishingRule } from '@scantling/rules/sources';
+import { roomAirIsAnEstimate, vapourLiesLow } from './cautions.ts';
+import { vapourInRoom } from './rules/vapour-in-room.ts';
+
+/** A solvent of the job. */
+export interface EvaporatingSolvent {
+  /** How much of it evaporates, mL, 0 to 100 000. */
+  readonly solventMl: number;
+  /** Density against that of water, 0.5 to 2. */
+  readonly specificGravityRatio: number;
+  /** Molar mass, g/mol, 15 to 500. */
+  readonly molarMassGPerMol: number;
+  /** Lower flammable (explosive) limit, % by volume in air, 0.3 to 20: see the safety data sheet. */
+  readonly lowerFlammableLimitPct: number;
+}
+
+export interface VapourCheckInput {
+  /** Volume of the room, m³, 1 to 100 000. */
+  readonly roomVolumeM3: number;
+  readonly solvents: readonly EvaporatingSolvent[];
+}
+
+/**
+ * Under a tenth of the lower flammable limit, under a quarter, over a quarter, or over the limit itself, where the air
+ * of the whole room could burn.
+ */
+export type VapourLevel = 'under a tenth' | 'under a quarter' | 'over a quarter' | 'over the limit';
+
+export interface VapourCheck {
+  /** Vapour of each solvent, % of the room's volume. */
+  readonly vapoursPct: readonly number[];
+  /** All of them as a part of their lower flammable limits, %: at 100 the air can burn. */
+  readonly ofFlammableLimitPct: number;
+  readonly level: VapourLevel;
+  /** The least room in which the same solvent would stay under a quarter of the limit, m³. */
+  readonly roomForQuarterM3: number;
+  /** Where the tenth and the quarter come from. */
+  readonly citations: readonly Citation[];
+  readonly cautions: readonly string[];
+}
+
+const limits = {
+  solventMl: { min: 0, max: 100_000 },
+  specificGravityRatio: { min: 0.5, max: 2 },
+  molarMassGPerMol: { min: 15, max: 500 },
+  lowerFlammableLimitPct: { min: 0.3, max: 20 },
+} as const;
+
+const levels: readonly (readonly [number, VapourLevel])[] = [
+  [10, 'under a tenth'],
+  [25, 'under a quarter'],
+  [100, 'over a quarter'],
+];
+
+/**
+ * Whether the air of a closed room could burn if all solvent of a job evaporated into it, evenly: an estimate to see
+ * trouble early, never a proof of safety. Over the wet surface and near the floor the limit is passed much sooner.
+ * Several solvents add up, each as a part of its own limit.
+ *
+ * @returns How near the air comes to the lower flammable limit.
+ * @throws RangeError where an input is outside its limits, or there is no solvent.
+ * @example
+ * ```ts
+ * import { checkVapour, findSolvent } from '@scantling/finishing';
+ * const { lowMolarMassGPerMol, highSpecificGravityRatio, lowerFlammableLimitPct } = findSolvent('turpentine');
+ * const turpentine = { molarMassGPerMol: lowMolarMassGPerMol, specificGravityRatio: highSpecificGravityRatio, lowerFlammableLimitPct };
+ * const shed = checkVapour({ roomVolumeM3: 40, solvents: [{ ...turpentine, solventMl: 1000 }] });
+ * shed.vapoursPct // => [0.3865]
+ * shed.ofFlammableLimitPct // => 48.32
+ * shed.level // => 'over a quarter'
+ * shed.roomForQuarterM3 // => 77.3
+ * ```
+ */
+export function checkVapour(input: VapourCheckInput): VapourCheck {
+  const caller = 'checkVapour';
+  const { roomVolumeM3, solvents } = input ?? {};
+  requireInputs(caller, { roomVolumeM3 }, { roomVolumeM3: { min: 1, max: 100_000 } });
+  requireThat(caller, Array.isArray(solvents) && solvents.length > 0, 'solvents to be a list with a solvent');
+  const vapours = solvents.map((solvent, i) => {
+    requireFields(caller, `solvents[${i}]`, solvent, limits);
+    const { concentrationPpm } = vapourInRoom({ ...solvent, roomVolumeM3 });
+    return {
+      pct: concentrationPpm / 10_000,
+      ofLimit: concentrationPpm / 100 / solvent.lowerFlammableLimitPct,
+    };
+  });
+  const ofFlammableLimitPct = vapours.reduce((sum, { ofLimit }) => sum + ofLimit, 0);
+  return {
+    vapoursPct: vapours.map(({ pct }) => pct),
+    ofFlammableLimitPct,
+    level: levels.find(([under]) => ofFlammableLimitPct < under)?.[1] ?? 'over the limit',
+    roomForQuarterM3: (roomVolumeM3 * ofFlammableLimitPct) / 25,
+    citations: [
+      {
+        source: sprayFinishingRule,
+        at: '1910.107(a)(2), as interpreted on 14 July 2009: more than 25 % of the lower flammable limit is a dangerous quantity',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+      {
+        source: flammableLiquidsRuleWashington,
+        at: '(2): vapours below ten percent of their lower explosive limit',
+        confirmed: 'text',
+      },
+    ],
+    cautions: [roomAirIsAnEstimate, vapourLiesLow],
+  };
+}

@@ -1,0 +1,48 @@
+import type { TableRow } from '@scantling/rules';
+
+/** A grade of an abrasive, by the median size of its grains. */
+export interface GritRow extends TableRow {
+  /** As its scale writes it: `P120`, `F46`, `ANSI 120`. */
+  readonly grade: string;
+  /** Median size of the grains, µm. */
+  readonly medianUm: number;
+}
+
+/** A solvent of finishes; for a single figure low and high are the same. */
+export interface SolventRow extends TableRow {
+  readonly substance: string;
+  /** Other names, with semicolons between them. */
+  readonly alsoCalled: string;
+  readonly lowMolarMassGPerMol: number;
+  readonly highMolarMassGPerMol: number;
+  /** Density of the liquid against that of water. */
+  readonly lowSpecificGravityRatio: number;
+  readonly highSpecificGravityRatio: number;
+  /** From this temperature on the liquid gives off enough vapour to be lit, °F. */
+  readonly lowFlashPointF: number;
+  readonly highFlashPointF: number;
+  /** Least share of vapour in air that a flame runs through, % by volume; `null` where the table has none. */
+  readonly lowerFlammableLimitPct: number | null;
+}
+
+/** Who sets an exposure limit. */
+export type LimitSetter = 'OSHA' | 'NIOSH' | 'ACGIH';
+
+/**
+ * An average over a working day (TWA), over a quarter of an hour (STEL), what may not be passed at any time, or what is
+ * immediately dangerous to life or health (IDLH).
+ */
+export type LimitKind = 'TWA' | 'STEL' | 'ceiling' | 'peak' | 'IDLH';
+
+/** How much of a substance somebody may breathe, as one body sets it. */
+export interface ExposureLimitRow extends TableRow {
+  readonly substance: string;
+  readonly setBy: LimitSetter;
+  readonly kind: LimitKind;
+  /** To what work or part of the dust it applies, or when it was in force. */
+  readonly applies: string;
+  /** Parts of vapour to a million parts of air, by volume; `null` where none is printed. */
+  readonly limitPpm: number | null;
+  /** mg to the cubic metre of air; `null` where none is printed. */
+  readonly limitMgPerM3: number | null;
+}
