@@ -32,3 +32,31 @@ export const steelToo =
 /** Common practice, no source. */
 export const routingCare =
   'Wear eye and ear protection, clamp work and fence, go against the turn of the bit in shallow passes, and follow the instructions of the router and of the bit.';
+
+/** Common practice, no source. */
+export const largerInFineWork =
+  'A hole this size holds best in tests. Near an edge, in brittle or very hard wood, or for a brass screw, bore it larger: drive a steel screw first, and never force one that binds.';
+
+/** Common practice, no source. */
+export const stopAgainstTheChuck =
+  'Let the stop bear against the chuck so that it cannot slip up the bit, tighten it, and measure again after the first hole.';
+
+/** Common practice, no source. */
+export const measureTheTop =
+  'Measure the top where the hole goes, at its thinnest: what is left above the tip is a difference of two measured lengths.';
+
+/** Common practice, no source. */
+export const makersDataFirst =
+  'Where the maker of the fastener gives a hole, a depth or a distance, that holds instead.';
+
+/** Common practice, no source. */
+export const slipsFirst =
+  'A screw gives a little before it carries a sideways force: a joint that must not rack is glued, braced or fitted besides.';
+
+/** Common practice, no source. */
+export const liftCare =
+  'Lift it with as many people as its mass asks for, level and without a jerk, hold it where the screws are, and let nobody reach or stand beneath it.';
+
+/** Common practice, no source. */
+export const measureTheHead =
+  'Heads differ from maker to maker and from the standards: measure the head of the screw in hand, or take its maker’s data.';

@@ -14,6 +14,12 @@ export {
   clearanceHole,
 } from './clearance-hole.ts';
 export { compareFixedLines, type FixedLineChoice, type FixedLineComparison } from './compare-fixed-lines.ts';
+export * from './count-screws-against-racking.ts';
+export * from './count-screws-to-lift.ts';
+export {
+  woodHandbook2010Table81 as commonNailTable,
+  woodHandbook2010Table81Provenance as commonNailProvenance,
+} from './data/wood-handbook-2010--table-8-1.generated.ts';
 export { type FoundScrew, findScrew } from './find-screw.ts';
 export type {
   FixingFit,
@@ -52,7 +58,23 @@ export {
   type StripScrew,
 } from './plan-strip.ts';
 export type * from './rows.ts';
+export * from './rules/adjusted-resistance.ts';
+export * from './rules/bending-yield-strength.ts';
+export * from './rules/combined-load.ts';
+export {
+  type CountersinkDepth,
+  type CountersinkDepthInput,
+  countersinkDepth,
+  countersinkDepthRule,
+} from './rules/countersink-depth.ts';
+export {
+  type CountersinkDiameter,
+  type CountersinkDiameterInput,
+  countersinkDiameter,
+  countersinkDiameterRule,
+} from './rules/countersink-diameter.ts';
 export * from './rules/depth-stop-setting.ts';
+export * from './rules/dowel-bearing-strength.ts';
 export {
   type FixingTravel,
   type FixingTravelInput,
@@ -60,11 +82,33 @@ export {
   fixingTravelRule,
 } from './rules/fixing-travel.ts';
 export * from './rules/full-strength-penetration.ts';
+export {
+  type HeadBelowFace,
+  type HeadBelowFaceInput,
+  headBelowFace,
+  headBelowFaceRule,
+} from './rules/head-below-face.ts';
+export * from './rules/head-pull-through-characteristic.ts';
+export * from './rules/head-pull-through-reference.ts';
+export {
+  type HeadThroughStrip,
+  type HeadThroughStripInput,
+  headThroughStrip,
+  headThroughStripRule,
+} from './rules/head-through-strip.ts';
 export * from './rules/insert-hole.ts';
+export * from './rules/lag-screw-across-grain-factor.ts';
 export * from './rules/lag-screw-lead-hole.ts';
+export * from './rules/lag-screw-side-factor.ts';
 export * from './rules/lag-screw-spacing.ts';
+export * from './rules/lag-screw-withdrawal-reference.ts';
+export * from './rules/lag-screw-withdrawal-ultimate.ts';
+export * from './rules/lateral-resistance-reference.ts';
+export * from './rules/lateral-test-value.ts';
 export * from './rules/least-penetration.ts';
 export * from './rules/nail-lead-hole.ts';
+export * from './rules/nail-withdrawal-reference.ts';
+export * from './rules/nail-withdrawal-ultimate.ts';
 export {
   type PivotingPlateTravel,
   type PivotingPlateTravelInput,
@@ -86,9 +130,14 @@ export {
   screwBesideTab,
   screwBesideTabRule,
 } from './rules/screw-beside-tab.ts';
+export * from './rules/screw-lateral-by-group.ts';
 export * from './rules/screw-spacing.ts';
+export * from './rules/screw-withdrawal-characteristic.ts';
+export * from './rules/screw-withdrawal-reference.ts';
+export * from './rules/screw-withdrawal-ultimate.ts';
 export { type SlotLength, type SlotLengthInput, slotLength, slotLengthRule } from './rules/slot-length.ts';
 export { type SlotTravel, type SlotTravelInput, slotTravel, slotTravelRule } from './rules/slot-travel.ts';
+export * from './rules/steel-bearing-strength.ts';
 export {
   type StripRabbet,
   type StripRabbetInput,
@@ -110,9 +159,16 @@ export {
   washerOverSlot,
   washerOverSlotRule,
 } from './rules/washer-over-slot.ts';
+export {
+  type WoodScrewDiameter,
+  type WoodScrewDiameterInput,
+  woodScrewDiameter,
+  woodScrewDiameterRule,
+} from './rules/wood-screw-diameter.ts';
 export * from './rules/wood-screw-lead-hole.ts';
 export * from './rules/wood-screw-spacing.ts';
 export type { Screw, ScrewFigure, ScrewHead, ScrewKind } from './screw.ts';
 export type { OpeningWork, ScrewOpening } from './screw-opening.ts';
 export * from './screw-tables.ts';
+export type { PulledScrew } from './share-out.ts';
 export type { Verdict } from './verdict.ts';

@@ -142,3 +142,11 @@ export interface InchWasherRow extends TableRow {
   readonly outsideDiameterIn: number;
   readonly thicknessIn: number;
 }
+
+/** A bright common wire nail. */
+export interface CommonNailRow extends TableRow {
+  /** Its penny size: `8d`. */
+  readonly size: string;
+  readonly lengthIn: number;
+  readonly diameterIn: number;
+}

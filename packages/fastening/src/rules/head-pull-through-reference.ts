@@ -1,0 +1,123 @@
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { nds2018 } from '@scantling/rules/sources';
+import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
+import { ovendryBasis } from '../withdrawal-terms.ts';
+
+const limits = {
+  headDiameterMm: { min: 1, max: 100 },
+  sideMm: { min: 0, max: 500 },
+  ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
+} as const;
+
+export interface HeadPullThroughReferenceInput {
+  /** Diameter of the round head, mm, 1 to 100. */
+  readonly headDiameterMm: number;
+  /** Thickness of the wood under the head, mm, 0 to 500. */
+  readonly sideMm: number;
+  /** Specific gravity of that wood: ovendry mass, ovendry volume, 0.1 to 1.3. */
+  readonly ovendrySpecificGravityRatio: number;
+}
+
+export interface HeadPullThroughReference {
+  /** Pull that may be given to the head, N, before the factors of the code. */
+  readonly referenceN: number;
+}
+
+/**
+ * The pull at which the American design code for timber still trusts a round head not to come through the wood under it,
+ * by allowable stress and before its factors. Beyond two and a half head diameters more thickness does not help.
+ *
+ * @returns The reference design value, N.
+ * @throws RangeError where an input is outside its limits.
+ * Source: NDS 2018, Eq. 12.2-6a and 12.2-6b.
+ * @example
+ * ```ts
+ * import { headPullThroughReference } from '@scantling/fastening';
+ * // The head of a No. 8 screw, 0.312 in, on 1 in of wood of 0.50: 132 lb
+ * headPullThroughReference({ headDiameterMm: 7.9248, sideMm: 25.4, ovendrySpecificGravityRatio: 0.5 }).referenceN // => 586.64
+ * ```
+ */
+export function headPullThroughReference(input: HeadPullThroughReferenceInput): HeadPullThroughReference {
+  requireInputs('headPullThroughReference', input, limits);
+  const { headDiameterMm, sideMm, ovendrySpecificGravityRatio } = input;
+  const headIn = headDiameterMm / MM_PER_IN;
+  const usedIn = Math.min(sideMm / MM_PER_IN, 2.5 * headIn);
+  const pullLbf = 690 * Math.PI * headIn * ovendrySpecificGravityRatio ** 2 * usedIn;
+  return { referenceN: plusZero(pullLbf * N_PER_LBF) };
+}
+
+export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'fastening/head-pull-through-reference',
+  title: 'Screw head pulled through: design value',
+  summary:
+    'The pull at which the American design code for timber still trusts a round head not to come through the wood under it, before its factors.',
+  basis: 'measured',
+  inputs: {
+    headDiameterMm: { kind: 'number', label: 'Head diameter', unit: 'mm', ...limits.headDiameterMm },
+    sideMm: { kind: 'number', label: 'Wood under the head', unit: 'mm', ...limits.sideMm },
+    ovendrySpecificGravityRatio: {
+      kind: 'number',
+      label: 'Specific gravity, ovendry',
+      unit: '1',
+      ...limits.ovendrySpecificGravityRatio,
+      help: ovendryBasis,
+    },
+  },
+  outputs: { referenceN: { label: 'Reference design value', unit: 'N' } },
+  compute: headPullThroughReference,
+  formula: String.raw`W_H = 690 \, \pi \, D_H \, G^2 \min(t_{ns}, \, 2.5 \, D_H)`,
+  symbols: {
+    W_H: 'reference design value, lb',
+    D_H: 'head diameter, in',
+    G: 'specific gravity, ovendry mass and volume',
+    't_{ns}': 'wood under the head, in',
+  },
+  valid: { ovendrySpecificGravityRatio: [0.31, 0.73] },
+  sources: [
+    {
+      source: nds2018,
+      at: 'Eq. 12.2-6a, and 12.2-6b where 1725 stands for 2.5 times 690',
+      confirmed: 'memory',
+    },
+  ],
+  examples: [
+    {
+      given: { headDiameterMm: 0.312 * 25.4, sideMm: 25.4, ovendrySpecificGravityRatio: 0.5 },
+      expect: { referenceN: inPounds('132') },
+      from: {
+        source: nds2018,
+        at: 'Table 12.2F, head of 0.312 in, 1 in, G 0.50, as the working notes of an engineer quote it',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    },
+    {
+      given: { headDiameterMm: 0.234 * 25.4, sideMm: 0.3125 * 25.4, ovendrySpecificGravityRatio: 0.5 },
+      expect: { referenceN: inPounds('40') },
+      from: {
+        source: nds2018,
+        at: 'Table 12.2F, head of 0.234 in, 5/16 in, G 0.50, as the working notes of an engineer quote it',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    },
+    {
+      given: { headDiameterMm: 12.7, sideMm: 38.1, ovendrySpecificGravityRatio: 0.42 },
+      expect: { referenceN: inPounds('239') },
+      from: {
+        source: nds2018,
+        at: 'Table 12.2F, head of 0.500 in, 1 1/2 in, G 0.42, as the working notes of an engineer quote it',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    },
+  ],
+  laws: [
+    {
+      of: 'referenceN',
+      by: { headDiameterMm: 'increasing', sideMm: 'increasing', ovendrySpecificGravityRatio: 'increasing' },
+    },
+  ],
+  cautions: [designCodeDecides, notStructuralDesign],
+}));

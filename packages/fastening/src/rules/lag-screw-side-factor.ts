@@ -1,0 +1,95 @@
+import { defineRule, requireInputs } from '@scantling/rules';
+import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
+import { betweenRows } from '../between-rows.ts';
+import { notStructuralDesign } from '../cautions.ts';
+
+const limits = {
+  sideMm: { min: 0, max: 200 },
+  diameterMm: { min: 4, max: 30 },
+} as const;
+
+export interface LagScrewSideFactorInput {
+  /** Thickness of the wood under the head, mm, 0 to 200. */
+  readonly sideMm: number;
+  /** Diameter of the shank, mm, 4 to 30. */
+  readonly diameterMm: number;
+}
+
+export interface LagScrewSideFactor {
+  /** What the test value of a lag screw is multiplied by; `null` where the table has no such thickness. */
+  readonly factorRatio: number | null;
+}
+
+/**
+ * What the sideways test value of a lag screw is multiplied by where the wood under its head is thinner or thicker than
+ * three and a half diameters. Between the rows of the table a straight line is taken.
+ *
+ * @returns The factor; `null` for less than 2 or more than 6.5 diameters.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), Table 8-10.
+ * @example
+ * ```ts
+ * import { lagScrewSideFactor } from '@scantling/fastening';
+ * lagScrewSideFactor({ sideMm: 20, diameterMm: 8 }) // => { factorRatio: 0.77 }
+ * lagScrewSideFactor({ sideMm: 10, diameterMm: 8 }) // => { factorRatio: null }
+ * ```
+ */
+export function lagScrewSideFactor(input: LagScrewSideFactorInput): LagScrewSideFactor {
+  requireInputs('lagScrewSideFactor', input, limits);
+  const factorRatio = betweenRows(
+    [
+      [2, 0.62],
+      [2.5, 0.77],
+      [3, 0.93],
+      [3.5, 1],
+      [4, 1.07],
+      [4.5, 1.13],
+      [5, 1.18],
+      [5.5, 1.21],
+      [6, 1.22],
+      [6.5, 1.22],
+    ],
+    input.sideMm / input.diameterMm,
+  );
+  return { factorRatio };
+}
+
+export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'fastening/lag-screw-side-factor',
+  title: 'Lag screw pushed sideways: thickness under the head',
+  summary:
+    'What the sideways test value of a lag screw is multiplied by where the wood under its head is not three and a half diameters thick.',
+  basis: 'measured',
+  inputs: {
+    sideMm: { kind: 'number', label: 'Wood under the head', unit: 'mm', ...limits.sideMm },
+    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
+  },
+  outputs: { factorRatio: { label: 'Factor', unit: '1' } },
+  compute: lagScrewSideFactor,
+  formula: String.raw`c = f(t / D), \qquad f(3.5) = 1`,
+  symbols: { c: 'factor, by the table', t: 'wood under the head', D: 'shank diameter' },
+  sources: [
+    { source: woodHandbook2010, at: 'Table 8-10', confirmed: 'text' },
+    { source: woodHandbook2021, at: 'Table 8-10, p. 8-13: the same', confirmed: 'text', tier: 'reprint' },
+  ],
+  examples: (
+    [
+      [2, '0.62'],
+      [2.5, '0.77'],
+      [3, '0.93'],
+      [3.5, '1.00'],
+      [4, '1.07'],
+      [4.5, '1.13'],
+      [5, '1.18'],
+      [5.5, '1.21'],
+      [6, '1.22'],
+      [6.5, '1.22'],
+    ] as const
+  ).map(([ratio, printed]) => ({
+    given: { sideMm: 8 * ratio, diameterMm: 8 },
+    expect: { factorRatio: printed },
+    from: { source: woodHandbook2010, at: `Table 8-10, ratio ${ratio}`, confirmed: 'text' as const },
+  })),
+  laws: [{ of: 'factorRatio', by: { sideMm: 'increasing', diameterMm: 'decreasing' } }],
+  cautions: [notStructuralDesign],
+}));
