@@ -30,6 +30,6 @@ export const asmeB1861FlatHeadsProvenance: TableProvenance = {
   at: "Tables 2 to 4: flat countersunk head wood screws",
   title: "Wood screws by gauge: body, thread and flat head",
   rights: "Single figures of a standard, quoted with their source; the standard itself is protected.",
-  errata: [],
+  errata: [{"rows":["18"],"columns":["headHeightIn"],"says":"The height is that of the 5/16 in head of machine and tapping screws, which is as wide; a cone of 82° from this head to this shank is 0.196 in high."}],
   notes: ["Seen as copied in FsData/asmeb18.6.1.2def.csv. The basic diameter is 0.060 in + 0.013 in for each gauge; the body is at most 0.004 in thicker.","The head is 82°, its greatest diameter measured to a sharp edge, its least over the worn or rounded one; neither angle nor lengths are in this table."],
 };

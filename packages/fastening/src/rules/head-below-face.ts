@@ -1,0 +1,189 @@
+import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
+import { countersinkOptions2010 } from '@scantling/rules/sources';
+import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
+
+const diameter = { min: 0, max: 100 } as const;
+const angle = { min: 30, max: 150 } as const;
+const limits = {
+  headDiameterMm: diameter,
+  headAngleDeg: angle,
+  countersinkDiameterMm: diameter,
+  countersinkAngleDeg: angle,
+  holeDiameterMm: diameter,
+} as const;
+
+export interface HeadBelowFaceInput {
+  /** Diameter of the head, mm, 0 to 100. */
+  readonly headDiameterMm: number;
+  /** Angle of the whole head, in degrees, 30 to 150. */
+  readonly headAngleDeg: number;
+  /** Diameter of the countersink at the face, mm, 0 to 100. */
+  readonly countersinkDiameterMm: number;
+  /** Angle of the whole countersink, in degrees, 30 to 150. */
+  readonly countersinkAngleDeg: number;
+  /** Diameter of the hole that the countersink meets, mm: up to that of head and countersink. */
+  readonly holeDiameterMm: number;
+}
+
+export interface HeadBelowFace {
+  /** From the face down to the top of the head, mm; negative where the head stands proud. */
+  readonly belowFaceMm: number;
+}
+
+/**
+ * How far a head lies below the face, or stands proud of it, in a countersink that may have another angle than the head.
+ * A head of a narrower angle bears on the edge of the hole, one of a wider angle on its rim.
+ *
+ * @returns Depth of the head's top in mm; negative where it stands proud.
+ * @throws RangeError where an input is outside its limits, or the hole is wider than the head or the countersink.
+ * Source: two cones that touch; the woodworking article that is cited says where they do.
+ * @example
+ * ```ts
+ * import { headBelowFace } from '@scantling/fastening';
+ * const hole = { countersinkDiameterMm: 10, countersinkAngleDeg: 90, holeDiameterMm: 5 };
+ * headBelowFace({ ...hole, headDiameterMm: 9, headAngleDeg: 90 }).belowFaceMm // => 0.5
+ * // An 82° head of the countersink's own diameter stands proud in 90°
+ * headBelowFace({ ...hole, headDiameterMm: 10, headAngleDeg: 82 }).belowFaceMm // => -0.376
+ * ```
+ */
+export function headBelowFace(input: HeadBelowFaceInput): HeadBelowFace {
+  requireInputs('headBelowFace', input, limits);
+  const { headDiameterMm, headAngleDeg, countersinkDiameterMm, countersinkAngleDeg, holeDiameterMm } = input;
+  const rimMm = Math.min(headDiameterMm, countersinkDiameterMm);
+  requireThat(
+    'headBelowFace',
+    holeDiameterMm <= rimMm,
+    `holeDiameterMm up to those of head and countersink, got ${holeDiameterMm} and ${rimMm}`,
+  );
+  const height = (differenceMm: number, angleDeg: number) =>
+    differenceMm / 2 / Math.tan((angleDeg * Math.PI) / 360);
+  // If they touch where both are so wide; they do where that is highest, at one end of the cone that both have.
+  const touchingAt = (diameterMm: number) =>
+    height(countersinkDiameterMm - diameterMm, countersinkAngleDeg) -
+    height(headDiameterMm - diameterMm, headAngleDeg);
+  return { belowFaceMm: plusZero(Math.min(touchingAt(rimMm), touchingAt(holeDiameterMm))) };
+}
+
+export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'fastening/head-below-face',
+  title: 'Where a head comes to lie',
+  summary:
+    'How far a countersunk head lies below the face or stands proud of it, also in a countersink of another angle.',
+  basis: 'derived',
+  inputs: {
+    headDiameterMm: {
+      kind: 'number',
+      label: 'Head diameter',
+      unit: 'mm',
+      ...diameter,
+      help: 'Over its edge as it is made.',
+    },
+    headAngleDeg: {
+      kind: 'number',
+      label: 'Angle of the head',
+      unit: '°',
+      ...angle,
+      help: '82° for inch screws, 90° for metric ones.',
+    },
+    countersinkDiameterMm: { kind: 'number', label: 'Countersink at the face', unit: 'mm', ...diameter },
+    countersinkAngleDeg: { kind: 'number', label: 'Angle of the countersink', unit: '°', ...angle },
+    holeDiameterMm: {
+      kind: 'number',
+      label: 'Hole',
+      unit: 'mm',
+      ...diameter,
+      help: 'That the countersink meets.',
+    },
+  },
+  outputs: {
+    belowFaceMm: { label: 'Head below the face', unit: 'mm', help: 'Negative where the head stands proud.' },
+  },
+  compute: headBelowFace,
+  formula: String.raw`b = \min\bigl(t(d),\ t(\min(A, D))\bigr), \qquad t(x) = \frac{D - x}{2 \tan(\gamma / 2)} - \frac{A - x}{2 \tan(\alpha / 2)}`,
+  symbols: {
+    b: 'head below the face',
+    't(x)': 'the same, if head and countersink touch where both are so wide',
+    A: 'head diameter',
+    '\\alpha': 'angle of the head',
+    D: 'countersink at the face',
+    '\\gamma': 'angle of the countersink',
+    d: 'hole',
+  },
+  requires: [
+    {
+      says: 'The hole is no wider than the head and the countersink.',
+      holds: ({ headDiameterMm, countersinkDiameterMm, holeDiameterMm }) =>
+        holeDiameterMm <= headDiameterMm && holeDiameterMm <= countersinkDiameterMm,
+    },
+  ],
+  sources: [
+    {
+      source: countersinkOptions2010,
+      at: 'an 82° head in a 90° countersink bears at the very bottom of the head, and is not supported at its sides',
+      confirmed: 'text',
+    },
+  ],
+  examples: [
+    {
+      given: {
+        headDiameterMm: 9,
+        headAngleDeg: 90,
+        countersinkDiameterMm: 10,
+        countersinkAngleDeg: 90,
+        holeDiameterMm: 5,
+      },
+      expect: { belowFaceMm: '0.500' },
+      from: { workedByHand: 'half of 90° is 45°, whose tangent is 1; (10 − 9) / 2 / 1 = 0.500 mm' },
+    },
+    {
+      given: {
+        headDiameterMm: 10,
+        headAngleDeg: 82,
+        countersinkDiameterMm: 10,
+        countersinkAngleDeg: 90,
+        holeDiameterMm: 5,
+      },
+      expect: { belowFaceMm: '-0.376' },
+      from: {
+        workedByHand:
+          'it bears on the edge of the hole, (10 − 5) / 2 / tan(45°) = 2.500 mm deep; the head is (10 − 5) / 2 / tan(41°) = 2.876 mm high above it; 2.500 − 2.876 = −0.376 mm',
+      },
+    },
+    {
+      given: {
+        headDiameterMm: 10,
+        headAngleDeg: 90,
+        countersinkDiameterMm: 11,
+        countersinkAngleDeg: 82,
+        holeDiameterMm: 5,
+      },
+      expect: { belowFaceMm: '0.575' },
+      from: { workedByHand: 'it bears on its rim; (11 − 10) / 2 / tan(41°) = 0.575 mm' },
+    },
+    {
+      given: {
+        headDiameterMm: 10,
+        headAngleDeg: 90,
+        countersinkDiameterMm: 9,
+        countersinkAngleDeg: 82,
+        holeDiameterMm: 5,
+      },
+      expect: { belowFaceMm: '-0.500' },
+      from: {
+        workedByHand: 'it bears on the edge of the countersink; (9 − 10) / 2 / tan(45°) = −0.500 mm',
+      },
+    },
+  ],
+  laws: [
+    {
+      of: 'belowFaceMm',
+      by: {
+        headDiameterMm: 'decreasing',
+        headAngleDeg: 'increasing',
+        countersinkDiameterMm: 'increasing',
+        countersinkAngleDeg: 'decreasing',
+      },
+    },
+  ],
+  cautions: [measureTheHead, tryOnAnOffcut, drillingCare],
+}));
