@@ -1,4 +1,4 @@
-import { type FixingPlan, type FixingsInput, planAbout, requireFixings } from './plan-fixings.ts';
+import { type FixingPlan, type FixingsInput, lineY, planAbout, requireFixings } from './plan-fixings.ts';
 import { SAME_MM } from './screw-opening.ts';
 
 /** A line where the top may be held, with the whole plan that follows. */
@@ -51,13 +51,12 @@ export function compareFixedLines(input: Omit<FixingsInput, 'fixedLine'>): Fixed
   requireFixings('compareFixedLines', input);
   const ascending = input.fixings.map(({ yMm }) => yMm).sort((a, b) => a - b);
   const rows = ascending.filter((yMm, i) => i === 0 || yMm - (ascending[i - 1] as number) > SAME_MM);
-  const [frontMm, backMm] = [rows[0] as number, rows.at(-1) as number];
   const at = (line: string, yMm: number): FixedLineChoice => ({ line, plan: planAbout(yMm, input) });
   const name = (i: number) => {
     if (i === 0) return 'front row';
     return i === rows.length - 1 ? 'back row' : `row ${i + 1}`;
   };
-  const middle = at('middle', (frontMm + backMm) / 2);
+  const middle = at('middle', lineY('compareFixedLines', 'middle', input.fixings));
   const byRow = rows.map((yMm, i) => at(name(i), yMm));
   const before = ({ plan }: FixedLineChoice) => plan.fixedLineYMm <= middle.plan.fixedLineYMm;
   return {

@@ -151,7 +151,7 @@ export function requireFixings(caller: string, input: Omit<FixingsInput, 'fixedL
 }
 
 /** Where the fixed line lies, mm from the datum. */
-function lineY(caller: string, line: FixedLine, fixings: readonly FixingPoint[]): number {
+export function lineY(caller: string, line: FixedLine, fixings: readonly FixingPoint[]): number {
   const ys = fixings.map(({ yMm }) => yMm);
   const [frontMm, backMm] = [Math.min(...ys), Math.max(...ys)];
   switch (line) {
@@ -190,7 +190,7 @@ function planned(point: FixingPoint, lineYMm: number, input: Omit<FixingsInput, 
   const { swellPct, shrinkPct, shankDiameterMm, clearanceMm, washerDiameterMm } = input;
   const distanceMm = Math.abs(yMm - lineYMm);
   const side: Side = yMm < lineYMm ? 'front' : 'back';
-  const outwards = distanceMm > 0 ? side : null;
+  const outwards = distanceMm > SAME_MM ? side : null;
   const swing = { distanceMm, outwards, ...fixingTravel({ distanceMm, swellPct, shrinkPct }) };
   const terms = { swellPct, shrinkPct, shankDiameterMm, clearanceMm };
   const { fit, letsTravel, holds } = fitOf(by, swing, terms);

@@ -64,7 +64,7 @@ export function screwOpening(given: OpeningQuestion): ScrewOpening & { readonly 
   const { distanceMm, swellPct, shrinkPct, shankDiameterMm, clearanceMm, existingMm } = given;
   const travel = fixingTravel({ distanceMm, swellPct, shrinkPct });
   const { slotLengthMm: neededMm } = slotLength({ shankDiameterMm, clearanceMm, ...travel });
-  const near = Math.max(travel.swellMm, travel.shrinkMm) <= clearanceMm;
+  const near = Math.max(travel.swellMm, travel.shrinkMm) <= clearanceMm + SAME_MM;
   const radiusMm = shankDiameterMm / 2;
   const halfMm = (existingMm ?? 0) / 2;
   const room = existingMm === null ? null : screwRoom(given, halfMm - radiusMm - (near ? 0 : clearanceMm));

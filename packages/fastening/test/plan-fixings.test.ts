@@ -1,0 +1,425 @@
+import { expectWithin, numberArb } from '@scantling/tests-shared';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type FixingsInput, planFixings } from '../src/index.ts';
+import { daysOf, inputArb, kindArbs, placeOn, setOff } from './fixing-arbitraries.ts';
+
+const day = numberArb({ min: 0, max: 1 });
+const screwsArb = inputArb(kindArbs.screw);
+
+/** Room left at the tighter end of an opening for a shank at some place of the base. */
+const roomAround = (opening: { frontYMm: number; backYMm: number }, yMm: number, shankDiameterMm: number) =>
+  Math.min(yMm - opening.frontYMm, opening.backYMm - yMm) - shankDiameterMm / 2;
+
+/** Near the fixed line a hole that is there has only to pass the shank. */
+const asked = (input: FixingsInput, distanceMm: number) => {
+  const farthest = (distanceMm * Math.max(input.swellPct, input.shrinkPct)) / 100;
+  return farthest <= input.clearanceMm + 1e-9 ? 0 : input.clearanceMm;
+};
+
+describe('the hole or slot of a screw', () => {
+  test('holds the shank on every day of the year, with the clearance, for any fixed line', () => {
+    fc.assert(
+      fc.property(screwsArb, day, day, (input, someDay, someShare) => {
+        const plan = planFixings(input);
+        for (const fixing of plan.fixings) {
+          const { fit, opening, distanceMm } = fixing;
+          if (fit.kind !== 'opening' || opening === null) throw new Error('a screw without an opening');
+          const { leastMm, mostMm } = fit.screwOffset;
+          const kept = fit.work === 'leave it as it is';
+          const askedMm = kept ? asked(input, distanceMm) : input.clearanceMm;
+          for (const offset of [leastMm, mostMm, leastMm + someShare * (mostMm - leastMm)]) {
+            for (const scale of daysOf(input, someDay)) {
+              const yMm = placeOn(plan, setOff(fixing, offset), scale);
+              const roomMm = roomAround(opening, yMm, input.shankDiameterMm);
+              expect(roomMm).toBeGreaterThanOrEqual(askedMm - 1e-6);
+            }
+          }
+          expect(opening.backYMm - opening.frontYMm).toBeCloseTo(fit.lengthMm, 9);
+        }
+      }),
+    );
+  });
+
+  test('is no longer than it has to be where it is cut anew: the clearance is used up at both ends', () => {
+    let slots = 0;
+    fc.assert(
+      fc.property(screwsArb, (input) => {
+        const plan = planFixings(input);
+        for (const fixing of plan.fixings) {
+          const { fit, opening } = fixing;
+          if (fit.kind !== 'opening' || fit.work !== 'cut a slot' || opening === null) continue;
+          slots += 1;
+          const rooms = daysOf(input, 0).map((scale) => {
+            const yMm = placeOn(plan, fixing.yMm, scale);
+            return [yMm - opening.frontYMm, opening.backYMm - yMm].map(
+              (mm) => mm - input.shankDiameterMm / 2,
+            );
+          });
+          for (const end of [0, 1]) {
+            expect(Math.min(...rooms.map((room) => room[end] as number))).toBeCloseTo(input.clearanceMm, 6);
+          }
+          expect(fit.lengthMm).toBeCloseTo(fit.neededMm, 9);
+        }
+      }),
+    );
+    expect(slots).toBeGreaterThan(20);
+  });
+
+  test('stays as it is exactly where some place of the screw in it would do', () => {
+    const seen = { stay: 0, slot: 0 };
+    fc.assert(
+      fc.property(screwsArb, (input) => {
+        const plan = planFixings(input);
+        for (const [i, fixing] of plan.fixings.entries()) {
+          const by = input.fixings[i]?.by;
+          if (by?.kind !== 'screw' || by.holeMm === undefined) continue;
+          const { holeMm } = by;
+          const hole = { frontYMm: fixing.yMm - holeMm / 2, backYMm: fixing.yMm + holeMm / 2 };
+          const askedMm = asked(input, fixing.distanceMm);
+          const places = Array.from({ length: 201 }, (_, n) => hole.frontYMm + (n / 200) * holeMm);
+          const best = Math.max(
+            ...places.map((yMm) =>
+              Math.min(
+                ...daysOf(input, 0).map((scale) =>
+                  roomAround(hole, placeOn(plan, yMm, scale), input.shankDiameterMm),
+                ),
+              ),
+            ),
+          );
+          const stays = plan.stay.includes(fixing.name);
+          const step = holeMm / 200;
+          if (best >= askedMm) expect(stays).toBe(true);
+          if (best < askedMm - 2 * step) expect(stays).toBe(false);
+          seen[stays ? 'stay' : 'slot'] += 1;
+          if (stays) continue;
+          const { fit, opening } = fixing;
+          if (fit.kind !== 'opening' || opening === null) throw new Error('a screw without an opening');
+          expect(fit.longerTowardsMm + fit.longerAwayMm).toBeGreaterThan(0);
+          expect(holeMm + fit.longerTowardsMm + fit.longerAwayMm).toBeCloseTo(fit.lengthMm, 9);
+          expect(opening.frontYMm).toBeLessThanOrEqual(hole.frontYMm + 1e-9);
+          expect(opening.backYMm).toBeGreaterThanOrEqual(hole.backYMm - 1e-9);
+        }
+      }),
+    );
+    expect(Math.min(seen.stay, seen.slot)).toBeGreaterThan(20);
+  });
+
+  test('is covered all year by the washer that it names, and by none smaller', () => {
+    fc.assert(
+      fc.property(screwsArb, day, (input, someDay) => {
+        const plan = planFixings(input);
+        for (const fixing of plan.fixings) {
+          const { fit, opening, washerCovers } = fixing;
+          if (fit.kind !== 'opening' || opening === null) throw new Error('a screw without an opening');
+          const { leastMm, mostMm } = fit.screwOffset;
+          const stands = setOff(fixing, Math.min(Math.max(leastMm, 0), mostMm));
+          const reaches = daysOf(input, someDay).map((scale) => {
+            const yMm = placeOn(plan, stands, scale);
+            return 2 * Math.max(yMm - opening.frontYMm, opening.backYMm - yMm);
+          });
+          expect(Math.max(...reaches)).toBeCloseTo(fit.coveringWasherMm, 6);
+          expect(washerCovers).toBe((input.washerDiameterMm as number) >= fit.coveringWasherMm - 1e-9);
+        }
+      }),
+    );
+  });
+});
+
+describe('the whole plan', () => {
+  test('swings follow the fixed line in proportion', () => {
+    const shift = numberArb({ min: -200, max: 200 });
+    const lineMm = numberArb({ min: 0, max: 600 });
+    fc.assert(
+      fc.property(inputArb(), lineMm, shift, (input, yMm, byMm) => {
+        const swings = (y: number) =>
+          planFixings({ ...input, fixedLine: { yMm: y } }).fixings.map(({ outwards, swellMm, shrinkMm }) =>
+            [swellMm, shrinkMm].map((mm) => (outwards === 'front' ? -mm : mm)),
+          );
+        const [before, after] = [swings(yMm), swings(yMm + byMm)];
+        for (const [i, [swell, shrink]] of before.entries()) {
+          expect(after[i]?.[0]).toBeCloseTo((swell as number) - (byMm * input.swellPct) / 100, 9);
+          expect(after[i]?.[1]).toBeCloseTo((shrink as number) - (byMm * input.shrinkPct) / 100, 9);
+        }
+      }),
+    );
+  });
+
+  test('both overhangs together change by what the top changes in width', () => {
+    fc.assert(
+      fc.property(inputArb(), (input) => {
+        const { front, back } = planFixings(input).overhangs;
+        const widthMm = input.top.backYMm - input.top.frontYMm;
+        const change = (day: 'swollenMm' | 'shrunkMm') =>
+          front[day] - front.buildingDayMm + (back[day] - back.buildingDayMm);
+        expect(change('swollenMm')).toBeCloseTo((widthMm * input.swellPct) / 100, 9);
+        expect(change('shrunkMm')).toBeCloseTo((-widthMm * input.shrinkPct) / 100, 9);
+      }),
+    );
+  });
+
+  test('a mirrored top has a mirrored plan', () => {
+    const swap = { front: 'back', back: 'front' } as const;
+    const mirrored = (input: FixingsInput): FixingsInput => {
+      const across = ({ frontYMm, backYMm }: FixingsInput['top']) => ({
+        frontYMm: 900 - backYMm,
+        backYMm: 900 - frontYMm,
+      });
+      const { fixedLine } = input;
+      const named = { 'front row': 'back row', 'back row': 'front row', middle: 'middle' } as const;
+      const other =
+        typeof fixedLine === 'string'
+          ? named[fixedLine]
+          : 'yMm' in fixedLine
+            ? { yMm: 900 - fixedLine.yMm }
+            : fixedLine;
+      return {
+        ...input,
+        top: across(input.top),
+        base: across(input.base),
+        fixedLine: other,
+        fixings: input.fixings.map((point) => {
+          const { by } = point;
+          const turned =
+            by.kind === 'tongue'
+              ? { ...by, points: swap[by.points] }
+              : by.kind === 'screw beside a tab'
+                ? { ...by, tabLies: swap[by.tabLies] }
+                : by;
+          return { ...point, yMm: 900 - point.yMm, by: turned };
+        }),
+      };
+    };
+    fc.assert(
+      fc.property(inputArb(), (input) => {
+        const [plan, other] = [planFixings(input), planFixings(mirrored(input))];
+        expect(other.fixedLineYMm).toBeCloseTo(900 - plan.fixedLineYMm, 6);
+        expect(other.overhangs.front.swollenMm).toBeCloseTo(plan.overhangs.back.swollenMm, 6);
+        expect(other.overhangs.back.shrunkMm).toBeCloseTo(plan.overhangs.front.shrunkMm, 6);
+        for (const [i, { distanceMm, opening, swellMm }] of plan.fixings.entries()) {
+          const twin = other.fixings[i];
+          expect(twin?.distanceMm).toBeCloseTo(distanceMm, 6);
+          expect(twin?.swellMm).toBeCloseTo(swellMm, 6);
+          expect(twin?.opening === null).toBe(opening === null);
+          if (!opening || !twin?.opening) continue;
+          expect(twin.opening.backYMm - twin.opening.frontYMm).toBeCloseTo(
+            opening.backYMm - opening.frontYMm,
+            4,
+          );
+          expect(twin.opening.frontYMm).toBeCloseTo(900 - opening.backYMm, 4);
+        }
+      }),
+    );
+  });
+
+  test('in another unit of length every length scales, and every verdict stays', () => {
+    const lengths = (value: unknown, by: number): unknown => {
+      if (Array.isArray(value)) return value.map((one) => lengths(one, by));
+      if (typeof value !== 'object' || value === null) return value;
+      return Object.fromEntries(
+        Object.entries(value).map(([name, one]) => [
+          name,
+          typeof one === 'number' && name.endsWith('Mm') ? one * by : lengths(one, by),
+        ]),
+      );
+    };
+    // Halves and doubles are exact in floating-point numbers, so that no verdict turns on a rounding error.
+    const scaleArb = fc.constantFrom(2, 4);
+    fc.assert(
+      fc.property(inputArb(), scaleArb, (input, scale) => {
+        const larger = lengths(input, scale) as FixingsInput;
+        expect(planFixings(larger)).toEqual(
+          expect.objectContaining({
+            becomeSlots: planFixings(input).becomeSlots,
+            stay: planFixings(input).stay,
+            holding: planFixings(input).holding,
+          }),
+        );
+        const [one, other] = [planFixings(input), planFixings(larger)];
+        expect(other.longestSwingMm).toBeCloseTo(one.longestSwingMm * scale, 9);
+        for (const [i, { opening }] of one.fixings.entries()) {
+          if (!opening) continue;
+          expect(other.fixings[i]?.opening?.frontYMm).toBeCloseTo(opening.frontYMm * scale, 6);
+          expect(other.fixings[i]?.opening?.backYMm).toBeCloseTo(opening.backYMm * scale, 6);
+        }
+      }),
+    );
+  });
+});
+
+const bench: FixingsInput = {
+  top: { frontYMm: 0, backYMm: 600 },
+  base: { frontYMm: 50, backYMm: 550 },
+  fixings: [
+    { name: 'front', xMm: 100, yMm: 75, by: { kind: 'screw', holeMm: 9 } },
+    {
+      name: 'back',
+      xMm: 100,
+      yMm: 475,
+      by: { kind: 'screw', holeMm: 9 },
+      member: { frontYMm: 455, backYMm: 495 },
+    },
+  ],
+  fixedLine: 'front row',
+  swellPct: 1,
+  shrinkPct: 0.5,
+  shankDiameterMm: 6,
+  clearanceMm: 0.5,
+  washerDiameterMm: 18,
+};
+
+describe('a bench worked by hand', () => {
+  test('held at the front row, the back holes become slots that reach mostly to the back', () => {
+    // 475 − 75 = 400 mm: 400 × 1 % = 4 mm out, 400 × 0.5 % = 2 mm in. Outwards the shank needs 3 + 4 + 0.5 = 7.5 mm,
+    // inwards 3 + 2 + 0.5 = 5.5 mm; the hole gives 4.5 mm. The washer: 2 × (5.5 + 4) = 2 × (7.5 + 2) = 19 mm.
+    const plan = planFixings(bench);
+    const back = plan.fixings[1];
+    expect(back).toMatchObject({ outwards: 'back', distanceMm: 400, swellMm: 4, shrinkMm: 2 });
+    expect(back?.fit).toMatchObject({
+      work: 'make it a slot',
+      neededMm: 13,
+      lengthMm: 13,
+      longerTowardsMm: 1,
+      longerAwayMm: 3,
+      coveringWasherMm: 19,
+    });
+    expect(back?.opening).toEqual({ frontYMm: 469.5, backYMm: 482.5 });
+    expect(back?.leftInMemberMm).toBe(12.5);
+    expect(back?.washerCovers).toBe(false);
+    expect(plan.becomeSlots).toEqual(['back']);
+    expect(plan.stay).toEqual(['front']);
+  });
+
+  test('a hole wider than the screw needs at the fixed line stays, yet holds nothing', () => {
+    expect(planFixings(bench).holding).toEqual([]);
+    const snug = bench.fixings.map((point) => ({ ...point, by: { kind: 'screw' as const, holeMm: 6.5 } }));
+    expect(planFixings({ ...bench, fixings: snug }).holding).toEqual(['front']);
+  });
+
+  test('a hole so small that the screw does not pass is drilled larger at the fixed line', () => {
+    const small = bench.fixings.map((point) => ({ ...point, by: { kind: 'screw' as const, holeMm: 5 } }));
+    const { fit } = planFixings({ ...bench, fixings: small }).fixings[0] ?? {};
+    expect(fit).toMatchObject({ work: 'drill it larger', lengthMm: 7, longerTowardsMm: 1, longerAwayMm: 1 });
+  });
+
+  test('a hole that is wide enough only off its middle stays, and says where the screw has to stand', () => {
+    // The hole gives 6.4 − 3 − 0.5 = 2.9 mm either way; 4 mm out asks for a screw set back: (402.9) / 1.01 − 400 =
+    // −1.0891 mm at most, and (400 − 2.9) / 0.995 − 400 = −0.9045 mm at least would be too far out: so it is a slot.
+    const wide = (holeMm: number) =>
+      planFixings({
+        ...bench,
+        fixings: bench.fixings.map((point) => ({ ...point, by: { kind: 'screw' as const, holeMm } })),
+      });
+    expect(wide(12.8).becomeSlots).toEqual(['back']);
+    // With 13.2 mm: 6.6 − 3.5 = 3.1 mm either way; 403.1 / 1.01 − 400 = −0.8911 and 396.9 / 0.995 − 400 = −1.1055 mm.
+    const { fit } = wide(13.2).fixings[1] ?? {};
+    if (fit?.kind !== 'opening') throw new Error('a screw without an opening');
+    expect(fit.work).toBe('leave it as it is');
+    expect(fit.screwOffset.mostMm).toBeCloseTo(-0.8911, 4);
+    expect(fit.screwOffset.leastMm).toBeCloseTo(-1.1055, 4);
+  });
+});
+
+describe('what is published about holding a top', () => {
+  const inch = 25.4;
+  const table = (fixedLine: FixingsInput['fixedLine'], pct: number) =>
+    planFixings({
+      ...bench,
+      top: { frontYMm: 0, backYMm: 42 * inch },
+      base: { frontYMm: 2 * inch, backYMm: 40 * inch },
+      fixings: [3, 39].map((inches) => ({
+        name: `${inches} in`,
+        xMm: 0,
+        yMm: inches * inch,
+        by: { kind: 'screw' as const },
+      })),
+      fixedLine,
+      swellPct: pct,
+      shrinkPct: 0,
+    });
+  const change = ({ swollenMm, buildingDayMm }: { swollenMm: number; buildingDayMm: number }) =>
+    (swollenMm - buildingDayMm) / inch;
+
+  // Attaching Tabletops (2007), p. 39: 1/8 to 3/16 in. for every 12 in.; a 42 in. wide top moves about 1/2 in. overall.
+  test('a top of 42 in. moves about 1/2 in. at 1/8 to 3/16 in. for every 12 in.', () => {
+    const [least = 0, most = 0] = [1 / 8, 3 / 16].map((inches) => {
+      const { front, back } = table('middle', (100 * inches) / 12).overhangs;
+      return change(front) + change(back);
+    });
+    expect(least).toBeLessThanOrEqual(1 / 2);
+    expect(most).toBeGreaterThanOrEqual(1 / 2);
+    expectWithin((least + most) / 2, 1 / 2, 1 / 16, 'Attaching Tabletops (2007), p. 39');
+  });
+
+  // The same, p. 38–39: held in the middle it moves evenly to both sides, held at one edge all of it goes to the other.
+  test('held in the middle both overhangs move alike, at the back edge only the front moves', () => {
+    const middle = table('middle', 1).overhangs;
+    expect(change(middle.front)).toBeCloseTo(change(middle.back), 9);
+    const atWall = table({ yMm: 42 * inch }, 1).overhangs;
+    expect(change(atWall.back)).toBeCloseTo(0, 9);
+    expect(change(atWall.front)).toBeCloseTo(0.42, 9);
+    const desk = table({ yMm: 0 }, 1).overhangs;
+    expect(change(desk.front)).toBeCloseTo(0, 9);
+    expect(change(desk.back)).toBeCloseTo(0.42, 9);
+  });
+});
+
+describe('refusals name what is wrong', () => {
+  const [front, back] = bench.fixings as [FixingsInput['fixings'][0], FixingsInput['fixings'][0]];
+  const cases: [string, object, string][] = [
+    ['no fixings', { fixings: [] }, 'planFixings requires fixings to be a list of 1 to 500, got 0'],
+    ['a text', { fixings: 'two' }, 'planFixings requires fixings to be a list of 1 to 500, got string'],
+    ['a top of no width', { top: { frontYMm: 5, backYMm: 5 } }, 'planFixings requires top.frontYMm below'],
+    [
+      'no base',
+      { base: undefined },
+      'planFixings requires base.frontYMm between -5000 and 10000, got undefined',
+    ],
+    [
+      'no shank',
+      { shankDiameterMm: Number.NaN },
+      'planFixings requires shankDiameterMm between 0.5 and 50, got NaN',
+    ],
+    ['a washer of no size', { washerDiameterMm: 0 }, 'planFixings requires washerDiameterMm between'],
+    [
+      'a name twice',
+      { fixings: [front, front] },
+      'planFixings requires fixings[1].name to be a name of its own',
+    ],
+    [
+      'no such kind',
+      { fixings: [front, { ...back, by: { kind: 'glue' } }] },
+      'planFixings requires fixings[1].by.kind',
+    ],
+    [
+      'a hole of no size',
+      { fixings: [{ ...front, by: { kind: 'screw', holeMm: 0 } }] },
+      'planFixings requires fixings[0].by.holeMm between 0.5 and 1000, got 0',
+    ],
+    [
+      'a plate beyond its recess',
+      {
+        fixings: [
+          {
+            ...front,
+            by: { kind: 'plate that turns', reachMm: 20, mostAngleDeg: 10, angleDeg: 20, playMm: 1 },
+          },
+        ],
+      },
+      'planFixings requires fixings[0].by.angleDeg between -10 and 10, got 20',
+    ],
+    ['no such line', { fixedLine: 'left' }, "planFixings requires fixedLine to be 'front row'"],
+    ['no such fixing', { fixedLine: { fixing: 'x' } }, "planFixings requires fixedLine to be 'front row'"],
+    ['a line nowhere', { fixedLine: { yMm: Number.NaN } }, 'planFixings requires fixedLine.yMm between'],
+    [
+      'a member turned round',
+      { fixings: [{ ...front, member: { frontYMm: 90, backYMm: 60 } }] },
+      'planFixings requires fixings[0].member.frontYMm below',
+    ],
+  ];
+  test.each(cases)('%s', (_, change, message) => {
+    const input = { ...bench, ...change } as FixingsInput;
+    expect(() => planFixings(input)).toThrow(RangeError);
+    expect(() => planFixings(input)).toThrow(message);
+  });
+});
