@@ -41,7 +41,7 @@ test('every cell of the chart, which is rough', () => {
     const ours = unit(at(celsius(air), humidityPct), 'degC').toNumber('degF');
     expect(ours - printed).toBeLessThan(3.2);
     // Below 32 °F its cells are frost points or rounded worse.
-    expect(ours - printed).toBeGreaterThan(printed >= 32 ? -0.7 : -2.8);
+    expect(ours - printed).toBeGreaterThan(printed >= 32 ? -1 : -2.8);
   }
 });
 
