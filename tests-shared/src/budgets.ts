@@ -47,6 +47,22 @@ export const largerRules: Readonly<
     maxGzipBytes: 620,
     because: 'Two lists go in, which must be of one length, and two come out.',
   },
+  'fastening/screw-spacing': {
+    maxGzipBytes: 690,
+    because: 'Four inputs, one of them a choice and two tied to each other, and the six formulas of a table.',
+  },
+  'fastening/thread-engagement': {
+    maxGzipBytes: 580,
+    because: 'Five lengths, three of them in order, and four stretches of a screw that they give.',
+  },
+  'fastening/wood-screw-lead-hole': {
+    maxGzipBytes: 550,
+    because: 'Three numbers and a choice, and two holes by two loads and three classes of density.',
+  },
+  'fastening/wood-screw-spacing': {
+    maxGzipBytes: 560,
+    because: 'Two choices, and the twenty figures of the table that they choose from.',
+  },
   'finishing/mix-by-parts': {
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',

@@ -105,6 +105,7 @@ export * from './rules/lag-screw-withdrawal-reference.ts';
 export * from './rules/lag-screw-withdrawal-ultimate.ts';
 export * from './rules/lateral-resistance-reference.ts';
 export * from './rules/lateral-test-value.ts';
+export * from './rules/lead-hole-depth.ts';
 export * from './rules/least-penetration.ts';
 export * from './rules/nail-lead-hole.ts';
 export * from './rules/nail-withdrawal-reference.ts';

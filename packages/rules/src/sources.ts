@@ -58,6 +58,7 @@ export { flooringInspectionNote } from './sources/flooring-inspection-note.ts';
 export { flooringStabilityTip2016 } from './sources/flooring-stability-tip-2016.ts';
 export { forestInventorySpecies } from './sources/forest-inventory-species.ts';
 export { forestryFunctions2020 } from './sources/forestry-functions-2020.ts';
+export { formworkHandbook } from './sources/formwork-handbook.ts';
 export { foundationSquaringThread } from './sources/foundation-squaring-thread.ts';
 export { framingReferenceLines } from './sources/framing-reference-lines.ts';
 export { furnitureFinishing1959 } from './sources/furniture-finishing-1959.ts';

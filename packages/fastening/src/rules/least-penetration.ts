@@ -1,0 +1,115 @@
+import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
+import { nds2018, woodCouncilAnswer2006, woodHandbook2021 } from '@scantling/rules/sources';
+import { notStructuralDesign } from '../cautions.ts';
+
+const limits = { diameterMm: { min: 0.5, max: 40 } } as const;
+
+/** Least and full penetration of each fastener, in diameters. */
+const diameters = { woodScrew: [6, 10], lagScrew: [4, 8], nail: [6, 10] } as const;
+
+export interface LeastPenetrationInput {
+  /** Diameter of the shank, mm, 0.5 to 40. */
+  readonly diameterMm: number;
+  readonly fastener: keyof typeof diameters;
+}
+
+export interface LeastPenetration {
+  /** Least depth in the wood that takes the point, mm; the tip counts for screws and nails, not for lag screws. */
+  readonly leastMm: number;
+  /** Depth that the tabulated sideways loads are computed for, mm, counted in the same way. */
+  readonly tabulatedMm: number;
+}
+
+/**
+ * How far a fastener has to go into the wood before the American design code gives it any sideways load, and how far
+ * for the loads of its tables.
+ *
+ * @returns Least and tabulated penetration, mm.
+ * @throws RangeError where the diameter is outside its limits or the fastener is none of the three.
+ * Source: American Wood Council, on the NDS of 2001 and later.
+ * @example
+ * ```ts
+ * import { leastPenetration } from '@scantling/fastening';
+ * leastPenetration({ diameterMm: 5, fastener: 'woodScrew' }) // => { leastMm: 30, tabulatedMm: 50 }
+ * leastPenetration({ diameterMm: 8, fastener: 'lagScrew' }) // => { leastMm: 32, tabulatedMm: 64 }
+ * ```
+ */
+export function leastPenetration(input: LeastPenetrationInput): LeastPenetration {
+  requireInputs('leastPenetration', input, limits);
+  const { diameterMm, fastener } = input;
+  requireChoice('leastPenetration', 'fastener', fastener, Object.keys(diameters));
+  const [least, tabulated] = diameters[fastener];
+  return { leastMm: least * diameterMm, tabulatedMm: tabulated * diameterMm };
+}
+
+export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationInput, LeastPenetration>(
+  () => ({
+    id: 'fastening/least-penetration',
+    title: 'Least penetration for a sideways load',
+    summary:
+      'How deep a wood screw, lag screw or nail has to go before the American design code gives it a sideways load, and for the loads of its tables.',
+    basis: 'convention',
+    inputs: {
+      diameterMm: {
+        kind: 'number',
+        label: 'Diameter',
+        unit: 'mm',
+        ...limits.diameterMm,
+        help: 'Of the shank.',
+      },
+      fastener: {
+        kind: 'choice',
+        label: 'Fastener',
+        options: {
+          woodScrew: 'Wood screw, tip included',
+          lagScrew: 'Lag screw, tip not included',
+          nail: 'Nail, tip included',
+        },
+      },
+    },
+    outputs: {
+      leastMm: { label: 'Least penetration', unit: 'mm' },
+      tabulatedMm: { label: 'Penetration of the tables', unit: 'mm', help: 'For their full loads.' },
+    },
+    compute: leastPenetration,
+    formula: String.raw`p_{\min} = 6D \ \text{(screws, nails)}, \quad 4D \ \text{(lag screws)}; \qquad p = 10D, \quad 8D`,
+    symbols: { 'p_{\\min}': 'least penetration', p: 'penetration of the tables', D: 'diameter' },
+    sources: [
+      {
+        source: woodCouncilAnswer2006,
+        at: 'lag screws 4D excluding the tip, nails and screws 6D including it; tables with 8D, 10D and 10D',
+        confirmed: 'text',
+      },
+      { source: nds2018, at: 'sections 12.1.4.6, 12.1.5.6 and 12.1.6.4', confirmed: 'memory' },
+      {
+        source: woodHandbook2021,
+        at: 'ch. 8, Eq. 8-13, p. 8-11: the loads before 1991 ask for threads in the wood for 7 diameters or more',
+        confirmed: 'text',
+        tier: 'reprint',
+        erratum: 'Seven diameters of thread by the handbook, six of the screw with its tip by the code.',
+      },
+    ],
+    examples: [
+      {
+        given: { diameterMm: 5, fastener: 'woodScrew' },
+        expect: { leastMm: '30.00', tabulatedMm: '50.00' },
+        from: { workedByHand: '6 × 5 = 30.00 mm; 10 × 5 = 50.00 mm' },
+      },
+      {
+        given: { diameterMm: 12.7, fastener: 'lagScrew' },
+        expect: { leastMm: '50.80', tabulatedMm: '101.60' },
+        from: { workedByHand: '4 × 12.7 = 50.80 mm; 8 × 12.7 = 101.60 mm' },
+      },
+      {
+        given: { diameterMm: 3.3, fastener: 'nail' },
+        expect: { leastMm: '19.80', tabulatedMm: '33.00' },
+        from: { workedByHand: '6 × 3.3 = 19.80 mm; 10 × 3.3 = 33.00 mm' },
+      },
+    ],
+    laws: [
+      { of: 'leastMm', by: { diameterMm: 'proportional' } },
+      { of: 'tabulatedMm', by: { diameterMm: 'proportional' } },
+    ],
+    cautions: [notStructuralDesign],
+  }),
+);

@@ -1,0 +1,187 @@
+import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
+import { buildingDesignHandbook, nds2018 } from '@scantling/rules/sources';
+import { notStructuralDesign, tryOnAnOffcut } from '../cautions.ts';
+
+const limits = { diameterMm: { min: 0.5, max: 12 } } as const;
+
+/** Pulled end, pushed end, along, across, between rows, in diameters. */
+const diameters = {
+  wood: { bored: [10, 5, 10, 5, 3], none: [15, 10, 15, 10, 5] },
+  steel: { bored: [5, 3, 5, 2.5, 2.5], none: [10, 5, 10, 5, 3] },
+} as const;
+
+export interface WoodScrewSpacingInput {
+  /** Diameter of the shank, mm, 0.5 to 12. */
+  readonly diameterMm: number;
+  /** What lies under the heads. */
+  readonly side: 'wood' | 'steel';
+  /** Whether lead holes are bored. */
+  readonly hole: 'bored' | 'none';
+}
+
+export interface WoodScrewSpacing {
+  /** From an edge, mm. */
+  readonly edgeMm: number;
+  /** From an end that the screw is pulled towards along the grain, mm. */
+  readonly pulledEndMm: number;
+  /** From an end that the screw is pushed away from along the grain, mm. */
+  readonly pushedEndMm: number;
+  /** From one to the next in a row along the grain, mm. */
+  readonly alongMm: number;
+  /** From one to the next in a row across the grain, mm. */
+  readonly acrossMm: number;
+  /** From one row to the next, screws side by side, mm; staggered rows may stand 2.5 diameters apart. */
+  readonly rowsMm: number;
+}
+
+/**
+ * How far wood screws stay from edges, from ends and from each other so that the wood does not split, as the
+ * commentary to the American design code recommends it. The code itself says only that the wood must not split.
+ *
+ * @returns Recommended least distances, mm.
+ * @throws RangeError where the diameter is outside its limits, or side or hole are none of theirs.
+ * Source: NDS commentary, Table C12.1.5.7; from memory.
+ * @example
+ * ```ts
+ * import { woodScrewSpacing } from '@scantling/fastening';
+ * // 5 mm screws through a steel bracket into bored wood
+ * woodScrewSpacing({ diameterMm: 5, side: 'steel', hole: 'bored' }) // => { edgeMm: 12.5, pulledEndMm: 25, pushedEndMm: 15, alongMm: 25, acrossMm: 12.5, rowsMm: 12.5 }
+ * ```
+ */
+export function woodScrewSpacing(input: WoodScrewSpacingInput): WoodScrewSpacing {
+  requireInputs('woodScrewSpacing', input, limits);
+  const { diameterMm, side, hole } = input;
+  requireChoice('woodScrewSpacing', 'side', side, ['wood', 'steel']);
+  requireChoice('woodScrewSpacing', 'hole', hole, ['bored', 'none']);
+  const [pulledEnd, pushedEnd, along, across, rows] = diameters[side][hole];
+  return {
+    edgeMm: 2.5 * diameterMm,
+    pulledEndMm: pulledEnd * diameterMm,
+    pushedEndMm: pushedEnd * diameterMm,
+    alongMm: along * diameterMm,
+    acrossMm: across * diameterMm,
+    rowsMm: rows * diameterMm,
+  };
+}
+
+export const woodScrewSpacingRule = /* @__PURE__ */ defineRule<WoodScrewSpacingInput, WoodScrewSpacing>(
+  () => ({
+    id: 'fastening/wood-screw-spacing',
+    title: 'Wood screws from ends, edges and each other',
+    summary:
+      'Recommended distances of wood screws from edges, from ends and from each other so that the wood does not split, under wood or under steel, with lead holes or without.',
+    basis: 'convention',
+    inputs: {
+      diameterMm: {
+        kind: 'number',
+        label: 'Diameter',
+        unit: 'mm',
+        ...limits.diameterMm,
+        help: 'Of the shank.',
+      },
+      side: {
+        kind: 'choice',
+        label: 'Under the heads',
+        options: { wood: 'Wood', steel: 'Steel: a bracket or a strip' },
+      },
+      hole: { kind: 'choice', label: 'Lead holes', options: { bored: 'Bored', none: 'None' } },
+    },
+    outputs: {
+      edgeMm: { label: 'From an edge', unit: 'mm' },
+      pulledEndMm: { label: 'From an end it is pulled towards', unit: 'mm', help: 'Along the grain.' },
+      pushedEndMm: { label: 'From an end it is pushed from', unit: 'mm', help: 'Along the grain.' },
+      alongMm: { label: 'Apart in a row along the grain', unit: 'mm' },
+      acrossMm: { label: 'Apart in a row across the grain', unit: 'mm' },
+      rowsMm: { label: 'Between rows', unit: 'mm', help: 'Screws side by side; 2.5 diameters if staggered.' },
+    },
+    compute: woodScrewSpacing,
+    formula: String.raw`\begin{array}{lcccc}
+ & \text{wood, none} & \text{wood, bored} & \text{steel, none} & \text{steel, bored} \\
+e = & 2.5D & 2.5D & 2.5D & 2.5D \\
+a_t = & 15D & 10D & 10D & 5D \\
+a_c = & 10D & 5D & 5D & 3D \\
+s_1 = & 15D & 10D & 10D & 5D \\
+s_2 = & 10D & 5D & 5D & 2.5D \\
+r = & 5D & 3D & 3D & 2.5D
+\end{array}`,
+    symbols: {
+      e: 'from an edge',
+      'a_t, a_c': 'from an end it is pulled towards, and pushed from',
+      's_1, s_2': 'apart in a row along and across the grain',
+      r: 'between rows',
+      D: 'shank diameter',
+    },
+    sources: [
+      {
+        source: nds2018,
+        at: 'commentary, Table C12.1.5.7, which is the nails’ Table C12.1.6.6 as well',
+        confirmed: 'memory',
+      },
+      {
+        source: buildingDesignHandbook,
+        at: 'wood screws: distances are to prevent splitting; its Table 10.38 recommends some where the code has none',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    ],
+    examples: [
+      {
+        given: { diameterMm: 5, side: 'steel', hole: 'bored' },
+        expect: {
+          edgeMm: '12.50',
+          pulledEndMm: '25.00',
+          pushedEndMm: '15.00',
+          alongMm: '25.00',
+          acrossMm: '12.50',
+          rowsMm: '12.50',
+        },
+        from: { workedByHand: '2.5 × 5 = 12.50; 5 × 5 = 25.00; 3 × 5 = 15.00 mm' },
+      },
+      {
+        given: { diameterMm: 4, side: 'steel', hole: 'none' },
+        expect: {
+          edgeMm: '10.00',
+          pulledEndMm: '40.00',
+          pushedEndMm: '20.00',
+          alongMm: '40.00',
+          acrossMm: '20.00',
+          rowsMm: '12.00',
+        },
+        from: { workedByHand: '2.5 × 4 = 10.00; 10 × 4 = 40.00; 5 × 4 = 20.00; 3 × 4 = 12.00 mm' },
+      },
+      {
+        given: { diameterMm: 4, side: 'wood', hole: 'bored' },
+        expect: {
+          edgeMm: '10.00',
+          pulledEndMm: '40.00',
+          pushedEndMm: '20.00',
+          alongMm: '40.00',
+          acrossMm: '20.00',
+          rowsMm: '12.00',
+        },
+        from: { workedByHand: '2.5 × 4 = 10.00; 10 × 4 = 40.00; 5 × 4 = 20.00; 3 × 4 = 12.00 mm' },
+      },
+      {
+        given: { diameterMm: 4, side: 'wood', hole: 'none' },
+        expect: {
+          edgeMm: '10.00',
+          pulledEndMm: '60.00',
+          pushedEndMm: '40.00',
+          alongMm: '60.00',
+          acrossMm: '40.00',
+          rowsMm: '20.00',
+        },
+        from: { workedByHand: '2.5 × 4 = 10.00; 15 × 4 = 60.00; 10 × 4 = 40.00; 5 × 4 = 20.00 mm' },
+      },
+    ],
+    laws: [
+      { of: 'edgeMm', by: { diameterMm: 'proportional' } },
+      { of: 'pulledEndMm', by: { diameterMm: 'proportional' } },
+      { of: 'pushedEndMm', by: { diameterMm: 'proportional' } },
+      { of: 'alongMm', by: { diameterMm: 'proportional' } },
+      { of: 'acrossMm', by: { diameterMm: 'proportional' } },
+      { of: 'rowsMm', by: { diameterMm: 'proportional' } },
+    ],
+    cautions: [tryOnAnOffcut, notStructuralDesign],
+  }),
+);
