@@ -44,23 +44,28 @@ export const kindArbs = {
 
 const anyKind: fc.Arbitrary<FixingKind> = fc.oneof(...Object.values(kindArbs));
 
+// Places to a tenth of a millimetre and swings to a thousandth of a percent: a swing is either nought or one that counts,
+// so that no verdict turns on the rounding of a travel of some millionths.
+const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
+const percent = fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 3700 })).map((n) => n / 1000);
+
 /** Tops with fixings of some kind, held anywhere: at a row, between rows, or beyond the top. */
 export const inputArb = (kind: fc.Arbitrary<FixingKind> = anyKind): fc.Arbitrary<FixingsInput> =>
   fc
     .record({
       widthMm: numberArb({ min: 100, max: 903 }),
       insets: fc.tuple(numberArb({ min: -31, max: 47 }), numberArb({ min: -31, max: 47 })),
-      points: fc.array(fc.record({ share: numberArb({ min: -0.1, max: 1.1 }), by: kind }), {
+      points: fc.array(fc.record({ yMm: tenths(-50, 950), by: kind }), {
         minLength: 1,
         maxLength: 6,
       }),
       line: fc.oneof(
         fc.constantFrom('front row' as const, 'middle' as const, 'back row' as const),
-        numberArb({ min: -97, max: 997 }).map((yMm) => ({ yMm })),
+        tenths(-97, 997).map((yMm) => ({ yMm })),
         fc.constant({ fixing: 'fixing 1' }),
       ),
-      swellPct: numberArb({ min: 0, max: 3.7 }),
-      shrinkPct: numberArb({ min: 0, max: 3.7 }),
+      swellPct: percent,
+      shrinkPct: percent,
       shankDiameterMm: numberArb({ min: 0.5, max: 11.9 }),
       clearanceMm: numberArb({ min: 0, max: 1.3 }),
       washerDiameterMm: numberArb({ min: 0.5, max: 49 }),
@@ -69,10 +74,10 @@ export const inputArb = (kind: fc.Arbitrary<FixingKind> = anyKind): fc.Arbitrary
       ...terms,
       top: { frontYMm: 0, backYMm: widthMm },
       base: { frontYMm: front, backYMm: widthMm - back },
-      fixings: points.map(({ share, by }, i) => ({
+      fixings: points.map(({ yMm, by }, i) => ({
         name: `fixing ${i + 1}`,
         xMm: 100 * i,
-        yMm: widthMm * share,
+        yMm,
         by,
       })),
       fixedLine: line,

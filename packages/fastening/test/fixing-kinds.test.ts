@@ -85,8 +85,9 @@ test('a plate lets the top travel exactly where no step of the way asks for more
         const along = reachMm * Math.cos(radians);
         // Turn and sideways shift left over, with room for rounding where the arc is steepest.
         const spare = (travelMm: number) => {
-          const sine = Math.sin(radians) + travelMm / reachMm;
-          if (Math.abs(sine) > 1) return -Math.abs(sine);
+          const reached = Math.sin(radians) + travelMm / reachMm;
+          if (Math.abs(reached) > 1 + 1e-9) return -Math.abs(reached);
+          const sine = Math.max(-1, Math.min(1, reached));
           const turnDeg = (Math.asin(sine) * 180) / Math.PI;
           const asideMm = Math.abs(reachMm * Math.cos(Math.asin(sine)) - along);
           return least([mostAngleDeg - Math.abs(turnDeg), playMm - asideMm]);
@@ -94,9 +95,9 @@ test('a plate lets the top travel exactly where no step of the way asks for more
         const way = steps(1).map((share) => -shrinkMm + share * (swellMm + shrinkMm));
         const worst = least([...way, 0].map(spare));
         seen[letsTravel ? 'holds' : 'fails'] += 1;
-        if (letsTravel) expect(worst).toBeGreaterThan(-1e-3);
-        if (worst < -1e-3) expect(letsTravel).toBe(false);
-        if (worst > 1e-3) expect(letsTravel).toBe(true);
+        if (letsTravel) expect(worst).toBeGreaterThan(-1e-2);
+        if (worst < -1e-2) expect(letsTravel).toBe(false);
+        if (worst > 1e-2) expect(letsTravel).toBe(true);
         expect(least([fit.roomToSwellMm, fit.roomToShrinkMm])).toBeGreaterThanOrEqual(-1e-9);
       }
     }),
