@@ -63,6 +63,10 @@ export const largerRules: Readonly<
     maxGzipBytes: 560,
     because: 'Two choices, and the twenty figures of the table that they choose from.',
   },
+  'fastening/pivoting-plate-travel': {
+    maxGzipBytes: 600,
+    because: 'An arc that is met on either side, four inputs, two of them tied, each named in its refusal.',
+  },
   'finishing/mix-by-parts': {
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',
@@ -151,10 +155,31 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/grids', imports: ['stepTemplate'], maxGzipBytes: 4800 },
   { package: '@scantling/grids', imports: ['longestPinSpan'], maxGzipBytes: 1000 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
+  { package: '@scantling/fastening', imports: ['planFixings'], maxGzipBytes: 3700 },
+  { package: '@scantling/fastening', imports: ['compareFixedLines'], maxGzipBytes: 3900 },
+  { package: '@scantling/fastening', imports: ['planStrip'], maxGzipBytes: 1700 },
+  { package: '@scantling/fastening', imports: ['findScrew'], maxGzipBytes: 7200, citesSources: true },
+  {
+    package: '@scantling/fastening',
+    imports: ['clearanceHole', 'plainWashers'],
+    maxGzipBytes: 3700,
+    citesSources: true,
+  },
+  { package: '@scantling/fastening', imports: ['nearestDrills'], maxGzipBytes: 1450 },
   {
     package: '@scantling/finishing',
     imports: ['spreadingRate', 'finishVolume', 'mixByParts'],
     maxGzipBytes: 800,
+  },
+  { package: '@scantling/finishing', imports: ['findGrit'], maxGzipBytes: 2900, citesSources: true },
+  { package: '@scantling/finishing', imports: ['sandingSequence'], maxGzipBytes: 3800, citesSources: true },
+  { package: '@scantling/finishing', imports: ['checkConditions'], maxGzipBytes: 2450, citesSources: true },
+  { package: '@scantling/finishing', imports: ['checkVapour'], maxGzipBytes: 1700, citesSources: true },
+  {
+    package: '@scantling/finishing',
+    imports: ['findExposureLimits'],
+    maxGzipBytes: 3350,
+    citesSources: true,
   },
   { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 18_000, citesSources: true },
 ];

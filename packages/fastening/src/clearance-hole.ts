@@ -1,4 +1,5 @@
 import { requireChoice, requireInputs } from '@scantling/rules';
+import { drillingCare, makersDataFirst } from './cautions.ts';
 import { figureOf, isSameSize, mmFromIn, type ScrewFigure } from './screw.ts';
 import { inchClearanceHoles, metricClearanceHoles } from './screw-tables.ts';
 
@@ -14,6 +15,7 @@ export interface ClearanceHoleInput {
 export interface ClearanceHole {
   /** Hole for the screw to pass through, mm. */
   readonly holeDiameterMm: ScrewFigure;
+  readonly cautions: readonly string[];
 }
 
 const columns = { close: 'closeMm', normal: 'normalMm', loose: 'looseMm' } as const;
@@ -44,7 +46,9 @@ export function clearanceHole(input: ClearanceHoleInput): ClearanceHole | null {
   requireChoice('clearanceHole', 'fit', fit, ['close', 'normal', 'loose']);
   const isThisSize = (diameterMm: number) => isSameSize(diameterMm, screwDiameterMm);
   const metric = metricClearanceHoles.rows.find(({ diameterMm }) => isThisSize(diameterMm));
-  if (metric) return { holeDiameterMm: figureOf(metricClearanceHoles, metric, columns[fit]) };
   const inch = inchClearanceHoles.rows.find(({ diameterIn }) => isThisSize(mmFromIn(diameterIn)));
-  return inch ? { holeDiameterMm: figureOf(inchClearanceHoles, inch, columns[fit]) } : null;
+  const hole =
+    (metric && figureOf(metricClearanceHoles, metric, columns[fit])) ??
+    (inch && figureOf(inchClearanceHoles, inch, columns[fit]));
+  return hole ? { holeDiameterMm: hole, cautions: [makersDataFirst, drillingCare] } : null;
 }

@@ -1,6 +1,6 @@
 import { requireChoice, requireInputs } from '@scantling/rules';
+import { gnuUnitsDrillSizes } from './data/gnu-units--drill-sizes.generated.ts';
 import { mmFromIn } from './screw.ts';
-import { drillSizes } from './screw-tables.ts';
 
 /** Drills as they are sold: millimetres, fractions of an inch, or the numbers and letters of the drill gauge. */
 export type DrillSeries = 'metric' | 'fraction' | 'number-letter';
@@ -42,7 +42,7 @@ function fractionDrills(): Drill[] {
 }
 
 const numberLetterDrills = (): Drill[] =>
-  drillSizes.rows.map(({ name, diameterIn }) => ({ name, diameterMm: mmFromIn(diameterIn) }));
+  gnuUnitsDrillSizes.map(({ name, diameterIn }) => ({ name, diameterMm: mmFromIn(diameterIn) }));
 
 const drillsOf = (series: DrillSeries): readonly Drill[] =>
   ({ metric: metricDrills, fraction: fractionDrills, 'number-letter': numberLetterDrills })[series]();

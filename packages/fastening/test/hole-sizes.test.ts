@@ -156,6 +156,12 @@ describe('clearanceHole', () => {
     expect(hole(6.35, 'normal')).toBeCloseTo((9 / 32) * 25.4, 1);
   });
 
+  test('says what to heed at the drill, and that the maker of a screw knows better', () => {
+    const { cautions = [] } = clearanceHole({ screwDiameterMm: 6, fit: 'normal' }) ?? {};
+    expect(cautions.join(' ')).toMatch(/maker/);
+    expect(cautions.join(' ')).toMatch(/eye protection/);
+  });
+
   test('is none for a size between those of the tables', () => {
     expect(clearanceHole({ screwDiameterMm: 0.151 * 25.4, fit: 'normal' })).toBeNull();
     fc.assert(

@@ -118,13 +118,13 @@ export function readmeExampleProblems(readme: string, packageName: string, { nam
 }
 
 /**
- * Names of pure numbers: how many there are, a place in a list or a text, a share, the two sides of a ratio, and
- * figures whose unit stands beside them.
+ * Names of pure numbers: how many there are, a place in a list or a text, a numbered size, a share, the two sides of
+ * a ratio, and figures whose unit stands beside them.
  */
 const pureNumber = new RegExp(
   `^(${[
     'count|columns|rows|parts|coats|marks|spaces|decimals|digits|ticks|minItems|maxItems',
-    'index|position|row|column|year',
+    'index|position|row|column|year|gauge',
     'ratio|factor|share|relative|times|per|numerator|denominator',
     'min|max|value|tolerance|absolute|given',
   ].join('|')})$|(Count|Columns|Rows|Parts|Index|Ratio|Factor|Share)$`,

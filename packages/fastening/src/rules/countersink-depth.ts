@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { countersinkOptions2010, iso7721, iso10642 } from '@scantling/rules/sources';
 import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
 
@@ -38,13 +38,9 @@ export interface CountersinkDepth {
  * ```
  */
 export function countersinkDepth(input: CountersinkDepthInput): CountersinkDepth {
-  requireInputs('countersinkDepth', input, limits);
-  const { countersinkDiameterMm, holeDiameterMm, includedAngleDeg } = input;
-  requireThat(
-    'countersinkDepth',
-    holeDiameterMm <= countersinkDiameterMm,
-    `holeDiameterMm up to countersinkDiameterMm, got ${holeDiameterMm} and ${countersinkDiameterMm}`,
-  );
+  const { countersinkDiameterMm, holeDiameterMm, includedAngleDeg } = input ?? {};
+  const holeDiameter = { min: 0, max: countersinkDiameterMm };
+  requireInputs('countersinkDepth', input, { ...limits, holeDiameterMm: holeDiameter });
   const slope = 2 * Math.tan((includedAngleDeg * Math.PI) / 360);
   return { coneDepthMm: plusZero((countersinkDiameterMm - holeDiameterMm) / slope) };
 }

@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { countersinkOptions2010 } from '@scantling/rules/sources';
 import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
 
@@ -47,14 +47,10 @@ export interface HeadBelowFace {
  * ```
  */
 export function headBelowFace(input: HeadBelowFaceInput): HeadBelowFace {
-  requireInputs('headBelowFace', input, limits);
-  const { headDiameterMm, headAngleDeg, countersinkDiameterMm, countersinkAngleDeg, holeDiameterMm } = input;
+  const { headDiameterMm, headAngleDeg, countersinkDiameterMm, countersinkAngleDeg, holeDiameterMm } =
+    input ?? {};
   const rimMm = Math.min(headDiameterMm, countersinkDiameterMm);
-  requireThat(
-    'headBelowFace',
-    holeDiameterMm <= rimMm,
-    `holeDiameterMm up to those of head and countersink, got ${holeDiameterMm} and ${rimMm}`,
-  );
+  requireInputs('headBelowFace', input, { ...limits, holeDiameterMm: { min: 0, max: rimMm } });
   const height = (differenceMm: number, angleDeg: number) =>
     differenceMm / 2 / Math.tan((angleDeg * Math.PI) / 360);
   // If they touch where both are so wide; they do where that is highest, at one end of the cone that both have.

@@ -1,13 +1,14 @@
-import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, requireInputs } from '@scantling/rules';
 import { iso7721 } from '@scantling/rules/sources';
 import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
 
+const length = { min: 0, max: 100 } as const;
 const limits = {
-  headDiameterMm: { min: 0, max: 100 },
-  shankDiameterMm: { min: 0, max: 100 },
+  headDiameterMm: length,
+  shankDiameterMm: length,
   includedAngleDeg: { min: 30, max: 150 },
-  stripThicknessMm: { min: 0, max: 100 },
-  belowFaceMm: { min: 0, max: 50 },
+  stripThicknessMm: length,
+  belowFaceMm: length,
 } as const;
 
 export interface HeadThroughStripInput {
@@ -19,13 +20,11 @@ export interface HeadThroughStripInput {
   readonly includedAngleDeg: number;
   /** Thickness of the strip, mm, 0 to 100. */
   readonly stripThicknessMm: number;
-  /** How far the head lies below the face of the strip, mm, 0 to 50: 0 is flush. */
+  /** How far the head lies below the face of the strip, mm, 0 to 100: 0 is flush. */
   readonly belowFaceMm: number;
 }
 
 export interface HeadThroughStrip {
-  /** Diameter of the countersink at the face of the strip, mm. */
-  readonly countersinkDiameterMm: number;
   /** From the face of the strip to the end of the head, mm. */
   readonly headReachMm: number;
   /** How deep to countersink the wood beneath the strip, mm; 0 where the head ends within the strip. */
@@ -36,39 +35,29 @@ export interface HeadThroughStrip {
 
 /**
  * Whether a countersunk head finds room in a strip of metal or must be let into the wood beneath as well, and how: head
- * and countersink are one cone that goes on below a thin strip.
+ * and countersink are one cone that goes on below a thin strip. How wide it is at the face says `countersinkDiameter`.
  *
- * @returns Countersink at the face, how deep the head reaches, how much of it is left for the wood, and the hole at the
- * underside, in mm. Where something is left for the wood, drill it out or the strip lifts.
+ * @returns How deep the head reaches, how much of it is left for the wood, and the hole at the underside, in mm. Where
+ * something is left for the wood and is not countersunk the head stands proud or bends the strip.
  * @throws RangeError where an input is outside its limits, or the shank is wider than the head.
  * Source: the tangent in half of the cone; head heights by ISO 7721.
  * @example
  * ```ts
  * import { headThroughStrip } from '@scantling/fastening';
  * const screw = { headDiameterMm: 8, shankDiameterMm: 4, includedAngleDeg: 90, belowFaceMm: 0 };
- * headThroughStrip({ ...screw, stripThicknessMm: 3 }) // => { countersinkDiameterMm: 8, headReachMm: 2, belowStripMm: 0, undersideDiameterMm: 4 }
- * headThroughStrip({ ...screw, stripThicknessMm: 1.5 }) // => { countersinkDiameterMm: 8, headReachMm: 2, belowStripMm: 0.5, undersideDiameterMm: 5 }
+ * headThroughStrip({ ...screw, stripThicknessMm: 3 }) // => { headReachMm: 2, belowStripMm: 0, undersideDiameterMm: 4 }
+ * headThroughStrip({ ...screw, stripThicknessMm: 1.5 }) // => { headReachMm: 2, belowStripMm: 0.5, undersideDiameterMm: 5 }
  * ```
  */
 export function headThroughStrip(input: HeadThroughStripInput): HeadThroughStrip {
-  requireInputs('headThroughStrip', input, limits);
-  const { headDiameterMm, shankDiameterMm, includedAngleDeg, stripThicknessMm, belowFaceMm } = input;
-  requireThat(
-    'headThroughStrip',
-    shankDiameterMm <= headDiameterMm,
-    `shankDiameterMm up to headDiameterMm, got ${shankDiameterMm} and ${headDiameterMm}`,
-  );
+  const { headDiameterMm, shankDiameterMm, includedAngleDeg, stripThicknessMm, belowFaceMm } = input ?? {};
+  const shankDiameter = { min: 0, max: headDiameterMm };
+  requireInputs('headThroughStrip', input, { ...limits, shankDiameterMm: shankDiameter });
   const slope = 2 * Math.tan((includedAngleDeg * Math.PI) / 360);
-  const countersinkDiameterMm = plusZero(headDiameterMm + belowFaceMm * slope);
-  const headReachMm = plusZero((countersinkDiameterMm - shankDiameterMm) / slope);
-  return {
-    countersinkDiameterMm,
-    headReachMm,
-    belowStripMm: Math.max(0, headReachMm - stripThicknessMm),
-    undersideDiameterMm: plusZero(
-      Math.max(shankDiameterMm, countersinkDiameterMm - stripThicknessMm * slope),
-    ),
-  };
+  const headReachMm = belowFaceMm + (headDiameterMm - shankDiameterMm) / slope;
+  const belowStripMm = Math.max(0, headReachMm - stripThicknessMm);
+  const undersideDiameterMm = shankDiameterMm + belowStripMm * slope;
+  return { headReachMm, belowStripMm, undersideDiameterMm };
 }
 
 export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
@@ -109,7 +98,6 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   outputs: {
-    countersinkDiameterMm: { label: 'Countersink at the face', unit: 'mm' },
     headReachMm: { label: 'End of the head', unit: 'mm', help: 'From the face of the strip.' },
     belowStripMm: {
       label: 'Countersink in the wood',
@@ -124,11 +112,11 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
   },
   compute: headThroughStrip,
   formula: String.raw`\begin{aligned}
-D &= A + 2\,b \tan(\theta / 2), & r &= \frac{D - d}{2 \tan(\theta / 2)} \\
-w &= \max(0,\ r - s), & u &= \max\bigl(d,\ D - 2\,s \tan(\theta / 2)\bigr)
+r &= b + \frac{A - d}{2 \tan(\theta / 2)} \\
+w &= \max(0,\ r - s) \\
+u &= d + 2\,w \tan(\theta / 2)
 \end{aligned}`,
   symbols: {
-    D: 'countersink at the face',
     A: 'head diameter',
     b: 'head below the face',
     '\\theta': 'angle of the cone',
@@ -173,14 +161,13 @@ w &= \max(0,\ r - s), & u &= \max\bigl(d,\ D - 2\,s \tan(\theta / 2)\bigr)
         belowFaceMm: 0.2,
       },
       expect: {
-        countersinkDiameterMm: '8.748',
         headReachMm: '2.616',
         belowStripMm: '0.616',
         undersideDiameterMm: '5.271',
       },
       from: {
         workedByHand:
-          'half of 82° is 41°; 8.4 + 2 × 0.2 × tan(41°) = 8.748 mm; 0.2 + (8.4 − 4.2) / 2 / tan(41°) = 2.616 mm; 2.616 − 2 = 0.616 mm; 8.748 − 2 × 2 × tan(41°) = 5.271 mm',
+          'half of 82° is 41°; 0.2 + (8.4 − 4.2) / 2 / tan(41°) = 2.616 mm; 2.616 − 2 = 0.616 mm; 4.2 + 2 × 0.616 × tan(41°) = 5.271 mm',
       },
     },
     {
@@ -199,7 +186,6 @@ w &= \max(0,\ r - s), & u &= \max\bigl(d,\ D - 2\,s \tan(\theta / 2)\bigr)
     },
   ],
   laws: [
-    { of: 'countersinkDiameterMm', by: { headDiameterMm: 'linear', belowFaceMm: 'linear' } },
     { of: 'headReachMm', by: { headDiameterMm: 'linear', shankDiameterMm: 'linear', belowFaceMm: 'linear' } },
     {
       of: 'belowStripMm',
