@@ -1,4 +1,4 @@
-import { requireInputs } from '@scantling/rules';
+import { plusZero, requireInputs } from '@scantling/rules';
 import { designCodeDecides, notStructuralDesign, slipsFirst, steelToo } from './cautions.ts';
 import { combinedLoad } from './rules/combined-load.ts';
 import { leastCount, onePerScrew, type PulledScrew, requirePullThrough } from './share-out.ts';
@@ -81,8 +81,8 @@ export function countScrewsAgainstRacking(input: RackedTop): ScrewsAgainstRackin
     limits,
   );
   requirePullThrough('countScrewsAgainstRacking', pullThroughN);
-  const rowPullN = (pushN * heightMm) / lineSpacingMm / framesCount;
-  const rowSidewaysN = pushN / framesCount / 2;
+  const rowPullN = plusZero((pushN * heightMm) / lineSpacingMm / framesCount);
+  const rowSidewaysN = plusZero(pushN / framesCount / 2);
   const angleDeg = (Math.atan2(heightMm, lineSpacingMm / 2) * 180) / Math.PI;
   const { allowedN } = combinedLoad({ withdrawalN, lateralN, angleDeg, fastener: 'screw' });
   const ofOneScrew: Readonly<Record<RackingLimit, number>> = {

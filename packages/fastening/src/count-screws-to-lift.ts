@@ -1,4 +1,4 @@
-import { requireInputs } from '@scantling/rules';
+import { plusZero, requireInputs } from '@scantling/rules';
 import { designCodeDecides, liftCare, notStructuralDesign, steelToo } from './cautions.ts';
 import { leastCount, onePerScrew, type PulledScrew, requirePullThrough } from './share-out.ts';
 
@@ -73,7 +73,7 @@ export function countScrewsToLift(input: LiftedTop): ScrewsToLift {
   );
   requirePullThrough('countScrewsToLift', pullThroughN);
   const share = (1 + offCentrePct / 100) / 2;
-  const edgePullN = liftFactor * STANDARD_GRAVITY * (topMassKg + loadMassKg) * share;
+  const edgePullN = plusZero(liftFactor * STANDARD_GRAVITY * (topMassKg + loadMassKg) * share);
   const headFirst = pullThroughN !== null && pullThroughN < withdrawalN;
   const allowedN = headFirst ? pullThroughN : withdrawalN;
   const perEdgeCount = leastCount(edgePullN / allowedN);

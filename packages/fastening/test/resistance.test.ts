@@ -1,0 +1,252 @@
+import { numberArb } from '@scantling/tests-shared';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  combinedLoad,
+  commonNailTable,
+  dowelBearingStrength,
+  lagScrewWithdrawalReference,
+  lagScrewWithdrawalUltimate,
+  lateralResistanceReference,
+  nailWithdrawalReference,
+  nailWithdrawalUltimate,
+  screwLateralByGroup,
+  screwWithdrawalReference,
+  screwWithdrawalUltimate,
+} from '../src/index.ts';
+import { bendingYieldPsi, lagScrewLbf, nailLbf } from './printed-joints.ts';
+import {
+  groupedWoods,
+  isMisprinted,
+  lagScrewsThroughSteel,
+  lagScrewsThroughWood,
+  metricNails,
+  nailsSideways,
+} from './printed-resistance.ts';
+
+const between = (min: number, max: number) => numberArb({ min, max });
+
+describe('printed tables', () => {
+  test('every cell of lag screws through steel comes out to the 10 lb that it is rounded to', () => {
+    expect(lagScrewsThroughSteel).toHaveLength(200);
+    for (const cell of lagScrewsThroughSteel) {
+      expect(Math.abs(lagScrewLbf(cell) - cell.referenceLbf), JSON.stringify(cell)).toBeLessThanOrEqual(5);
+    }
+  });
+
+  test('of lag screws through wood one cell alone does not, which repeats its neighbour', () => {
+    const off = lagScrewsThroughWood.filter(
+      (cell) => !(Math.abs(lagScrewLbf(cell) - cell.referenceLbf) <= 5),
+    );
+    expect(lagScrewsThroughWood).toHaveLength(72);
+    expect(off).toEqual(lagScrewsThroughWood.filter(isMisprinted));
+    expect(off).toHaveLength(1);
+  });
+
+  test('common nails come out to a pound, with the bending yield strength of their diameter', () => {
+    for (const nail of nailsSideways) {
+      expect(Math.abs(nailLbf(nail) - nail.referenceLbf)).toBeLessThanOrEqual(0.5);
+      expect(bendingYieldPsi(nail.diameterIn)).toBeCloseTo(nail.bendingYieldPsi, 6);
+    }
+  });
+
+  test('the nails recalled in inches are those of the metric table', () => {
+    const metric = commonNailTable.filter(({ size }) => size in metricNails);
+    expect(metric).toHaveLength(10);
+    for (const { size, lengthIn, diameterIn } of metric) {
+      const [lengthMm, diameterMm] = metricNails[size] as readonly [number, number];
+      expect(Math.abs(lengthIn * 25.4 - lengthMm), size).toBeLessThanOrEqual(0.05 + 1e-9);
+      expect(Math.abs(diameterIn * 25.4 - diameterMm), size).toBeLessThanOrEqual(0.005 + 1e-9);
+    }
+  });
+
+  test('the rule of before 1991 and the yield limits of today are within half of each other', () => {
+    // A No. 10 screw, 3/4 in of the same wood under its head, ten diameters in all: both rules on their own terms.
+    for (const [name, group, ovendrySpecificGravityRatio] of groupedWoods) {
+      const wood = { diameterMm: 4.826, ovendrySpecificGravityRatio, angleDeg: 0 };
+      const { strengthMPa } = dowelBearingStrength(wood);
+      const { referenceN } = lateralResistanceReference({
+        diameterMm: 4.826,
+        yieldDiameterMm: 3.8608,
+        mainBearingMm: 43.434,
+        sideBearingMm: 19.05,
+        mainStrengthMPa: strengthMPa,
+        sideStrengthMPa: strengthMPa,
+        bendingYieldMPa: 551.58,
+        angleDeg: 0,
+      });
+      const older = screwLateralByGroup({ diameterMm: 4.826, group, grain: 'side' }).allowableN;
+      expect(older / referenceN, name).toBeGreaterThan(2 / 3);
+      expect(older / referenceN, name).toBeLessThan(3 / 2);
+    }
+  });
+});
+
+describe('pulled out', () => {
+  const shank = fc.record({ diameterMm: between(3.5, 9), threadMm: between(10, 80) });
+  const airDry = between(0.31, 0.65);
+
+  test('test values rise with the powers of specific gravity and diameter that their sources state', () => {
+    fc.assert(
+      fc.property(shank, airDry, between(1.1, 2), ({ diameterMm, threadMm }, g, times) => {
+        const at = (k: number) => ({ diameterMm, threadMm, airDrySpecificGravityRatio: g * k });
+        const nail = (k: number) => ({
+          diameterMm,
+          penetrationMm: threadMm,
+          airDrySpecificGravityRatio: g * k,
+        });
+        const ratio = (f: (k: number) => { ultimateN: number }) => f(times).ultimateN / f(1).ultimateN;
+        expect(ratio((k) => screwWithdrawalUltimate({ ...at(k), grain: 'side' }))).toBeCloseTo(times ** 2, 9);
+        expect(ratio((k) => lagScrewWithdrawalUltimate({ ...at(k), grain: 'side' }))).toBeCloseTo(
+          times ** 1.5,
+          9,
+        );
+        expect(ratio((k) => nailWithdrawalUltimate(nail(k)))).toBeCloseTo(times ** 2.5, 9);
+        const thick = (k: number) => ({ ...at(1), diameterMm: diameterMm * k, grain: 'side' as const });
+        expect(ratio((k) => lagScrewWithdrawalUltimate(thick(k)))).toBeCloseTo(times ** 0.75, 9);
+      }),
+    );
+  });
+
+  test('in the same wood a design value is a fourth to an eighth of the test value, screw, lag screw and nail', () => {
+    // The same wood has more specific gravity by its ovendry volume: it swells by about 0.9 % of G for each 1 %.
+    fc.assert(
+      fc.property(shank, airDry, ({ diameterMm, threadMm }, airDrySpecificGravityRatio) => {
+        const wood = { airDrySpecificGravityRatio };
+        const dry = {
+          ovendrySpecificGravityRatio: airDrySpecificGravityRatio / (1 - 0.108 * airDrySpecificGravityRatio),
+        };
+        const screw = { diameterMm, threadMm, grain: 'side' as const };
+        const nail = { diameterMm, penetrationMm: threadMm };
+        const pairs = [
+          [screwWithdrawalUltimate({ ...screw, ...wood }), screwWithdrawalReference({ ...screw, ...dry })],
+          [
+            lagScrewWithdrawalUltimate({ ...screw, ...wood }),
+            lagScrewWithdrawalReference({ ...screw, ...dry }),
+          ],
+          [nailWithdrawalUltimate({ ...nail, ...wood }), nailWithdrawalReference({ ...nail, ...dry })],
+        ] as const;
+        for (const [{ ultimateN }, { referenceN }] of pairs) {
+          expect(ultimateN / referenceN).toBeGreaterThan(3.8);
+          expect(ultimateN / referenceN).toBeLessThan(8);
+        }
+      }),
+    );
+  });
+
+  test('end grain holds three quarters of what side grain holds', () => {
+    const screw = { diameterMm: 6, threadMm: 40 };
+    for (const of of [screwWithdrawalUltimate, lagScrewWithdrawalUltimate]) {
+      const at = (grain: 'side' | 'end') =>
+        of({ ...screw, airDrySpecificGravityRatio: 0.6, grain }).ultimateN;
+      expect(at('end')).toBeCloseTo(0.75 * at('side'), 9);
+    }
+  });
+});
+
+describe('pushed sideways', () => {
+  const joint = fc
+    .record({
+      diameterMm: between(2, 20),
+      rootShare: between(0.6, 1),
+      mainBearingMm: between(5, 120),
+      sideBearingMm: between(1, 60),
+      mainStrengthMPa: between(10, 60),
+      sideStrengthMPa: between(10, 600),
+      bendingYieldMPa: between(250, 900),
+      angleDeg: between(0, 90),
+    })
+    .map(({ rootShare, ...rest }) => ({ ...rest, yieldDiameterMm: rootShare * rest.diameterMm }));
+
+  test('the reference value is the least of the six ways to yield', () => {
+    fc.assert(
+      fc.property(joint, (input) => {
+        const { referenceN, ...modes } = lateralResistanceReference(input);
+        expect(Object.keys(modes)).toHaveLength(6);
+        expect(referenceN).toBe(Math.min(...Object.values(modes)));
+        expect(referenceN).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test('turned about, with the pieces exchanged, a joint is the same', () => {
+    fc.assert(
+      fc.property(joint, (input) => {
+        const here = lateralResistanceReference(input);
+        const turned = lateralResistanceReference({
+          ...input,
+          mainBearingMm: input.sideBearingMm,
+          sideBearingMm: input.mainBearingMm,
+          mainStrengthMPa: input.sideStrengthMPa,
+          sideStrengthMPa: input.mainStrengthMPa,
+        });
+        expect(turned.bearingSideN).toBeCloseTo(here.bearingMainN, 6);
+        expect(turned.hingeSideN).toBeCloseTo(here.hingeMainN, 6);
+        expect(turned.turningN).toBeCloseTo(here.turningN, 6);
+        expect(turned.twoHingesN).toBeCloseTo(here.twoHingesN, 6);
+      }),
+    );
+  });
+
+  test('twice as large in every length it bears four times as much, where the reduction stays the same', () => {
+    const thick = joint.map((input) => ({ ...input, diameterMm: 12.7, yieldDiameterMm: 9 }));
+    fc.assert(
+      fc.property(thick, (input) => {
+        const small = lateralResistanceReference(input).referenceN;
+        const { referenceN } = lateralResistanceReference({
+          ...input,
+          diameterMm: 2 * input.diameterMm,
+          yieldDiameterMm: 2 * input.yieldDiameterMm,
+          mainBearingMm: 2 * input.mainBearingMm,
+          sideBearingMm: 2 * input.sideBearingMm,
+        });
+        expect(referenceN / small).toBeCloseTo(4, 9);
+      }),
+    );
+  });
+
+  test('a thicker root bears more, as long as it stays on one side of 6.35 mm', () => {
+    fc.assert(
+      fc.property(joint, between(0.5, 1), (input, share) => {
+        const thinnerMm = share * input.yieldDiameterMm;
+        fc.pre(thinnerMm < 6.35 === input.yieldDiameterMm < 6.35);
+        const thin = lateralResistanceReference({ ...input, yieldDiameterMm: thinnerMm });
+        const whole = lateralResistanceReference(input);
+        expect(thin.referenceN).toBeLessThanOrEqual(whole.referenceN * (1 + 1e-12));
+      }),
+    );
+  });
+
+  test('wood of up to 0.73 bears least across the grain, and no direction is beyond its two ends', () => {
+    const wood = fc.record({
+      diameterMm: between(6.35, 25.4),
+      ovendrySpecificGravityRatio: between(0.31, 0.73),
+    });
+    fc.assert(
+      fc.property(wood, between(0, 90), (of, angleDeg) => {
+        const at = (angle: number) => dowelBearingStrength({ ...of, angleDeg: angle }).strengthMPa;
+        expect(at(90)).toBeLessThan(at(0));
+        expect(at(angleDeg)).toBeLessThanOrEqual(at(0) + 1e-9);
+        expect(at(angleDeg)).toBeGreaterThanOrEqual(at(90) - 1e-9);
+      }),
+    );
+  });
+});
+
+test('pulled and pushed at once: the two ends are the two resistances, and a nail is never given more than a screw', () => {
+  const newtons = between(10, 5000);
+  fc.assert(
+    fc.property(newtons, newtons, between(0, 90), (withdrawalN, lateralN, angleDeg) => {
+      const both = { withdrawalN, lateralN };
+      const screw = (angle: number) => combinedLoad({ ...both, angleDeg: angle, fastener: 'screw' }).allowedN;
+      const nail = (angle: number) => combinedLoad({ ...both, angleDeg: angle, fastener: 'nail' }).allowedN;
+      for (const allowed of [screw, nail]) {
+        expect(allowed(0)).toBeCloseTo(lateralN, 6);
+        expect(allowed(90)).toBeCloseTo(withdrawalN, 6);
+      }
+      expect(nail(angleDeg)).toBeLessThanOrEqual(screw(angleDeg) * (1 + 1e-12));
+      expect(screw(angleDeg)).toBeGreaterThanOrEqual(Math.min(withdrawalN, lateralN) * (1 - 1e-12));
+      expect(screw(angleDeg)).toBeLessThanOrEqual(Math.max(withdrawalN, lateralN) * (1 + 1e-12));
+    }),
+  );
+});
