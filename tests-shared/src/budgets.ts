@@ -155,6 +155,8 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/grids', imports: ['stepTemplate'], maxGzipBytes: 4800 },
   { package: '@scantling/grids', imports: ['longestPinSpan'], maxGzipBytes: 1000 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
+  { package: '@scantling/fastening', imports: ['chooseScrewLength'], maxGzipBytes: 1750 },
+  { package: '@scantling/fastening', imports: ['planDepthStops'], maxGzipBytes: 2050 },
   { package: '@scantling/fastening', imports: ['planFixings'], maxGzipBytes: 3700 },
   { package: '@scantling/fastening', imports: ['compareFixedLines'], maxGzipBytes: 3900 },
   { package: '@scantling/fastening', imports: ['planStrip'], maxGzipBytes: 1700 },

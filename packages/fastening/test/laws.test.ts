@@ -1,6 +1,15 @@
+import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fixingTravel, slotLength } from '../src/index.ts';
+import {
+  fixingTravel,
+  pivotingPlateTravel,
+  plateSidewaysShift,
+  slotLength,
+  slotTravel,
+  stripRabbet,
+  washerOverSlot,
+} from '../src/index.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const slots = fc.record({
@@ -46,6 +55,96 @@ test('two screws on one side keep the distance that the wood between them has', 
       const wood = fixingTravel({ ...change, distanceMm: betweenMm });
       expect(far.swellMm - near.swellMm).toBeCloseTo(wood.swellMm, 9);
       expect(far.shrinkMm - near.shrinkMm).toBeCloseTo(wood.shrinkMm, 9);
+    }),
+  );
+});
+
+test('the travel that a slot allows is the travel that it was cut for', () => {
+  fc.assert(
+    fc.property(slots, (input) => {
+      const { shankDiameterMm, clearanceMm } = input;
+      const { roomToSwellMm, roomToShrinkMm } = slotTravel({
+        ...slotLength(input),
+        shankDiameterMm,
+        clearanceMm,
+      });
+      expect(roomToSwellMm).toBeCloseTo(input.swellMm, 9);
+      expect(roomToShrinkMm).toBeCloseTo(input.shrinkMm, 9);
+    }),
+  );
+});
+
+test('a washer over a slot that is just long enough covers it from either end of the season alike', () => {
+  fc.assert(
+    fc.property(slots, numberArb({ min: 0, max: 10 }), (input, lapMm) => {
+      const { shankDiameterMm: d, swellMm: w, shrinkMm: s, clearanceMm: c } = input;
+      const { washerDiameterMm } = washerOverSlot({ ...slotLength(input), swellMm: w, shrinkMm: s, lapMm });
+      expect(washerDiameterMm).toBeCloseTo(d + 2 * (w + s + c + lapMm), 9);
+    }),
+  );
+});
+
+test('a plate that lies square uses up its play, or its turn, at the end of the travel that it allows', () => {
+  const plate = fc.record({
+    reachMm: numberArb({ min: 5, max: 100 }),
+    mostAngleDeg: numberArb({ min: 0, max: 90 }),
+    playMm: numberArb({ min: 0, max: 4 }),
+  });
+  fc.assert(
+    fc.property(plate, ({ reachMm, mostAngleDeg, playMm }) => {
+      const { roomToSwellMm, roomToShrinkMm } = pivotingPlateTravel({
+        reachMm,
+        mostAngleDeg,
+        playMm,
+        angleDeg: 0,
+      });
+      expect(roomToShrinkMm).toBe(roomToSwellMm);
+      const { sidewaysMm, turnDeg } = plateSidewaysShift({
+        reachMm,
+        fromSquareMm: Math.min(roomToSwellMm, reachMm),
+      });
+      expect(Math.min(playMm - sidewaysMm, mostAngleDeg - turnDeg)).toBeCloseTo(0, 4);
+      expect(Math.min(playMm - sidewaysMm, mostAngleDeg - turnDeg)).toBeGreaterThanOrEqual(-1e-4);
+    }),
+  );
+});
+
+test('a plate seen in a mirror allows the mirrored travel', () => {
+  const plate = fc.record({
+    reachMm: numberArb({ min: 5, max: 100 }),
+    angleDeg: numberArb({ min: -80, max: 80 }),
+    playMm: numberArb({ min: 0, max: 4 }),
+  });
+  fc.assert(
+    fc.property(plate, (given) => {
+      const one = pivotingPlateTravel({ ...given, mostAngleDeg: 85 });
+      const other = pivotingPlateTravel({ ...given, angleDeg: -given.angleDeg, mostAngleDeg: 85 });
+      if (given.angleDeg === 0) return;
+      expect([other.roomToSwellMm, other.roomToShrinkMm]).toEqual([one.roomToShrinkMm, one.roomToSwellMm]);
+    }),
+  );
+});
+
+test('no strip within its tolerance stands proud of its rabbet or does not go in, and none lies lower or looser than said', () => {
+  const strip = fc.record({
+    stripThicknessMm: numberArb({ min: 0.5, max: 20 }),
+    stripWidthMm: numberArb({ min: 1, max: 100 }),
+    thicknessToleranceMm: numberArb({ min: 0, max: 0.4 }),
+    widthToleranceMm: numberArb({ min: 0, max: 0.9 }),
+    belowFaceMm: numberArb({ min: 0, max: 1 }),
+    gapMm: numberArb({ min: 0, max: 2 }),
+    wallCount: fc.constantFrom(1, 2),
+  });
+  const off = numberArb({ min: -1, max: 1 });
+  fc.assert(
+    fc.property(strip, off, off, (given, thicker, wider) => {
+      const { depthMm, widthMm, mostBelowFaceMm, mostGapMm } = stripRabbet(given);
+      const below = depthMm - (given.stripThicknessMm + thicker * given.thicknessToleranceMm);
+      const beside = widthMm - (given.stripWidthMm + wider * given.widthToleranceMm);
+      expect(below).toBeGreaterThanOrEqual(given.belowFaceMm - 1e-9);
+      expect(below).toBeLessThanOrEqual(mostBelowFaceMm + 1e-9);
+      expect(beside).toBeGreaterThanOrEqual(given.wallCount * given.gapMm - 1e-9);
+      expect(beside).toBeLessThanOrEqual(mostGapMm + 1e-9);
     }),
   );
 });

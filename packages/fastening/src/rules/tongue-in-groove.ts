@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireInputs } from '@scantling/rules';
+import { defineRule, requireInputs } from '@scantling/rules';
 import { designingForWoodMovement, fasteningTabletops1987 } from '@scantling/rules/sources';
 import { firmNotHard, notStructuralDesign } from '../cautions.ts';
 
@@ -60,7 +60,7 @@ export interface TongueInGroove {
 export function tongueInGroove(input: TongueInGrooveInput): TongueInGroove {
   requireInputs('tongueInGroove', input, limits);
   const { tongueLengthMm, deeperMm, outMm, leastEngagedMm, clearanceMm } = input;
-  const neededDepthMm = plusZero(leastEngagedMm + outMm + deeperMm + clearanceMm);
+  const neededDepthMm = leastEngagedMm + outMm + deeperMm + clearanceMm + 0;
   const spareMm = Math.min(input.grooveDepthMm, tongueLengthMm) - neededDepthMm;
   // A spare of nought may come out a rounding error below it.
   const engagedMm = spareMm < -1e-9 ? null : leastEngagedMm + outMm + spareMm / 2;
