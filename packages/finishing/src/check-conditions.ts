@@ -215,11 +215,12 @@ function dewFinding(
   // What is said is rounded to the safe side.
   const warmer = Math.ceil(byK * 10 - 1e-9) / 10;
   const above = surfaceC - dewPointC;
+  const drier = Math.floor(humidityPct);
   const state = above <= 0 ? 'and so wet' : `only ${one(above)} K above it`;
   return {
     condition: 'dew point',
     says: `The surface is ${one(surfaceC)} °C with the dew point at ${one(dewPointC)} °C, ${state}; ${one(marginK)} K are asked for.`,
-    mend: `Warm the surface by ${one(warmer)} K to ${one(surfaceC + warmer)} °C, or dry the air to ${Math.floor(humidityPct)} %.`,
+    mend: `Warm the surface by ${one(warmer)} K to ${one(surfaceC + warmer)} °C${drier < 1 ? '' : `, or dry the air to ${drier} %`}.`,
     citations: dewPointRules(),
   };
 }

@@ -1,5 +1,9 @@
 import { type Citation, requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { flammableLiquidsRuleWashington, sprayFinishingRule } from '@scantling/rules/sources';
+import {
+  flammabilityBulletin1965,
+  flammableLiquidsRuleWashington,
+  sprayFinishingRule,
+} from '@scantling/rules/sources';
 import { roomAirIsAnEstimate, vapourLiesLow } from './cautions.ts';
 import { vapourInRoom } from './rules/vapour-in-room.ts';
 
@@ -35,7 +39,7 @@ export interface VapourCheck {
   readonly level: VapourLevel;
   /** The least room in which the same solvent would stay under a quarter of the limit, m³. */
   readonly roomForQuarterM3: number;
-  /** Where the tenth and the quarter come from. */
+  /** Where the tenth, the quarter and the sum come from. */
   readonly citations: readonly Citation[];
   readonly cautions: readonly string[];
 }
@@ -56,7 +60,7 @@ const levels: readonly (readonly [number, VapourLevel])[] = [
 /**
  * Whether the air of a closed room could burn if all solvent of a job evaporated into it, evenly: an estimate to see
  * trouble early, never a proof of safety. Over the wet surface and near the floor the limit is passed much sooner.
- * Several solvents add up, each as a part of its own limit.
+ * Several solvents add up, each as a part of its own limit, by Le Chatelier’s rule.
  *
  * @returns How near the air comes to the lower flammable limit.
  * @throws RangeError where an input is outside its limits, or there is no solvent.
@@ -102,6 +106,11 @@ export function checkVapour(input: VapourCheckInput): VapourCheck {
         source: flammableLiquidsRuleWashington,
         at: '(2): vapours below ten percent of their lower explosive limit',
         confirmed: 'text',
+      },
+      {
+        source: flammabilityBulletin1965,
+        at: 'Le Chatelier’s rule: the parts of the lower limits of a mixture add up',
+        confirmed: 'memory',
       },
     ],
     cautions: [roomAirIsAnEstimate, vapourLiesLow],
