@@ -19,6 +19,38 @@ export const RULE_GZIP_BYTES = 500;
 export const largerRules: Readonly<
   Record<string, { readonly maxGzipBytes: number; readonly because: string }>
 > = {
+  'fastening/adjusted-resistance': {
+    maxGzipBytes: 540,
+    because: 'Two choices, one of five, each named in its refusal, with their factors.',
+  },
+  'fastening/dowel-bearing-strength': {
+    maxGzipBytes: 530,
+    because: 'Three inputs and two laws, in inches and pounds, one of them turned with the grain.',
+  },
+  'fastening/lag-screw-across-grain-factor': {
+    maxGzipBytes: 530,
+    because: 'It looks its answer up, and the ten rows of the table come along.',
+  },
+  'fastening/lag-screw-side-factor': {
+    maxGzipBytes: 530,
+    because: 'It looks its answer up, and the ten rows of the table come along.',
+  },
+  'fastening/lag-screw-withdrawal-reference': {
+    maxGzipBytes: 550,
+    because: 'Three numbers and a choice, each named in its refusal, in inches and pounds.',
+  },
+  'fastening/lateral-resistance-reference': {
+    maxGzipBytes: 800,
+    because: 'Eight inputs, two of them tied to each other, and six ways in which a joint can yield.',
+  },
+  'fastening/lateral-test-value': {
+    maxGzipBytes: 700,
+    because: 'Two choices, and the eighteen figures of the table that they choose from.',
+  },
+  'fastening/screw-lateral-by-group': {
+    maxGzipBytes: 550,
+    because: 'Two choices, each named in its refusal, with their factors, in inches and pounds.',
+  },
   'grids/bit-shares': {
     maxGzipBytes: 600,
     because: 'A list goes in, which must ascend, and a list comes out; lists have refusals of their own.',
@@ -155,6 +187,8 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/grids', imports: ['stepTemplate'], maxGzipBytes: 4800 },
   { package: '@scantling/grids', imports: ['longestPinSpan'], maxGzipBytes: 1000 },
   { package: '@scantling/fastening', imports: ['slotLength', 'fixingTravel'], maxGzipBytes: 500 },
+  { package: '@scantling/fastening', imports: ['countScrewsToLift'], maxGzipBytes: 1000 },
+  { package: '@scantling/fastening', imports: ['countScrewsAgainstRacking'], maxGzipBytes: 1350 },
   { package: '@scantling/fastening', imports: ['chooseScrewLength'], maxGzipBytes: 1750 },
   { package: '@scantling/fastening', imports: ['planDepthStops'], maxGzipBytes: 2050 },
   { package: '@scantling/fastening', imports: ['planFixings'], maxGzipBytes: 3700 },

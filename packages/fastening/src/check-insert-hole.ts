@@ -1,7 +1,7 @@
 import { requireInputs } from '@scantling/rules';
 import { drillingCare, makersDataFirst, tryOnAnOffcut } from './cautions.ts';
 import { type InsertHole, type InsertHoleInput, insertHole } from './rules/insert-hole.ts';
-import { fallsShort, mm, type Verdict, verdictOf } from './verdict.ts';
+import { objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 /** A threaded insert by its maker's data, and what has to stay of the wood around it. */
 export interface CheckInsertHoleInput extends InsertHoleInput {
@@ -38,21 +38,21 @@ export function checkInsertHole(input: CheckInsertHoleInput): CheckedInsertHole 
     leastWallMm: least,
   });
   const hole = insertHole(input);
-  const { stockAboveMm, wallMm } = hole;
-  const { leastStockMm, leastWallMm } = input;
-  const through = fallsShort(stockAboveMm, 0);
-  const breaksOut = fallsShort(wallMm, 0);
   return {
     ...hole,
     ...verdictOf([
-      through && `The bit comes through the face by ${mm(-stockAboveMm)}.`,
-      !through &&
-        fallsShort(stockAboveMm, leastStockMm) &&
-        `The bit leaves ${mm(stockAboveMm)} above its tip, less than ${mm(leastStockMm)}.`,
-      breaksOut && `The hole breaks out of the edge by ${mm(-wallMm)}.`,
-      !breaksOut &&
-        fallsShort(wallMm, leastWallMm) &&
-        `The hole leaves a wall of ${mm(wallMm)}, less than ${mm(leastWallMm)}.`,
+      objectionTo(
+        hole.stockAboveMm,
+        input.leastStockMm,
+        (by) => `The bit comes through the face by ${by}`,
+        (left) => `The bit leaves ${left} above its tip`,
+      ),
+      objectionTo(
+        hole.wallMm,
+        input.leastWallMm,
+        (by) => `The hole breaks out of the edge by ${by}`,
+        (left) => `The hole leaves a wall of ${left}`,
+      ),
     ]),
     cautions: [makersDataFirst, tryOnAnOffcut, drillingCare],
   };

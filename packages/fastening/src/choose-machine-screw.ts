@@ -1,6 +1,6 @@
 import { requireInputs, requireList, requireThat } from '@scantling/rules';
 import { makersDataFirst, notStructuralDesign } from './cautions.ts';
-import { fallsShort, mm, type Verdict, verdictOf } from './verdict.ts';
+import { fallsShort, mm, objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 const limits = {
   threadFromMm: { min: 0, max: 100 },
@@ -102,13 +102,17 @@ function judge(
   roomMm: number,
   { leastEngagementMm, leastRoomMm }: ChooseMachineScrewInput,
 ): Verdict {
-  const strikes = fallsShort(roomMm, 0);
+  const it = mm(lengthMm);
   return verdictOf([
-    (engagementMm <= 0 || fallsShort(engagementMm, leastEngagementMm)) &&
-      `${mm(lengthMm)} engages ${mm(engagementMm)} of thread, less than ${mm(leastEngagementMm)}.`,
-    strikes && `${mm(lengthMm)} strikes the bottom ${mm(-roomMm)} before its head is down.`,
-    !strikes &&
-      fallsShort(roomMm, leastRoomMm) &&
-      `${mm(lengthMm)} leaves ${mm(roomMm)} ahead of its end, less than ${mm(leastRoomMm)}.`,
+    engagementMm <= 0
+      ? `${it} does not reach the thread.`
+      : fallsShort(engagementMm, leastEngagementMm) &&
+        `${it} engages ${mm(engagementMm)} of thread, less than ${mm(leastEngagementMm)}.`,
+    objectionTo(
+      roomMm,
+      leastRoomMm,
+      (by) => `${it} strikes the bottom ${by} before its head is down`,
+      (left) => `${it} leaves ${left} ahead of its end`,
+    ),
   ]);
 }

@@ -1,7 +1,7 @@
 import { requireInputs, requireList, requireThat } from '@scantling/rules';
 import { drillingCare, measureTheTop, notStructuralDesign } from './cautions.ts';
 import { type ThreadEngagement, threadEngagement } from './rules/thread-engagement.ts';
-import { fallsShort, mm, type Verdict, verdictOf } from './verdict.ts';
+import { fallsShort, mm, objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 const limits = {
   topThicknessMm: { min: 1, max: 500 },
@@ -13,7 +13,10 @@ const limits = {
 
 /** What is to be screwed to what, with which screws. */
 export interface ChooseScrewLengthInput {
-  /** What lies between the head and the wood, mm each, 0 to 8 layers of 0 to 60: washer, bracket, strip. */
+  /**
+   * What lies between the head and the wood, mm each, 0 to 8 layers of 0 to 60: washer, bracket, strip. A layer counts
+   * less by as much as a countersunk head lies below its face.
+   */
   readonly layersMm: readonly number[];
   /** Thickness of the top where the screw goes in, mm, 1 to 500. */
   readonly topThicknessMm: number;
@@ -107,16 +110,18 @@ function judge(
   { threadInWoodMm, penetrationMm, stockAboveTipMm }: ThreadEngagement,
   { leastThreadMm, leastStockMm }: Pick<ChooseScrewLengthInput, 'leastThreadMm' | 'leastStockMm'>,
 ): Verdict {
-  const through = fallsShort(stockAboveTipMm, 0);
+  const it = mm(lengthMm);
   return verdictOf([
-    penetrationMm <= 0 && `${mm(lengthMm)} does not reach the wood.`,
-    penetrationMm > 0 &&
-      fallsShort(threadInWoodMm, leastThreadMm) &&
-      `${mm(lengthMm)} has ${mm(threadInWoodMm)} of thread in the wood, less than ${mm(leastThreadMm)}.`,
-    through && `${mm(lengthMm)} comes through the face by ${mm(-stockAboveTipMm)}.`,
-    !through &&
-      fallsShort(stockAboveTipMm, leastStockMm) &&
-      `${mm(lengthMm)} leaves ${mm(stockAboveTipMm)} above its tip, less than ${mm(leastStockMm)}.`,
+    penetrationMm <= 0
+      ? `${it} does not reach the wood.`
+      : fallsShort(threadInWoodMm, leastThreadMm) &&
+        `${it} has ${mm(threadInWoodMm)} of thread in the wood, less than ${mm(leastThreadMm)}.`,
+    objectionTo(
+      stockAboveTipMm,
+      leastStockMm,
+      (by) => `${it} comes through the face by ${by}`,
+      (left) => `${it} leaves ${left} above its tip`,
+    ),
   ]);
 }
 

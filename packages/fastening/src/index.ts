@@ -132,6 +132,7 @@ export {
   screwBesideTabRule,
 } from './rules/screw-beside-tab.ts';
 export * from './rules/screw-lateral-by-group.ts';
+export * from './rules/screw-length-by-thirds.ts';
 export * from './rules/screw-spacing.ts';
 export * from './rules/screw-withdrawal-characteristic.ts';
 export * from './rules/screw-withdrawal-reference.ts';

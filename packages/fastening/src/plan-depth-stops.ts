@@ -6,7 +6,7 @@ import {
   type ThreadEngagementInput,
   threadEngagement,
 } from './rules/thread-engagement.ts';
-import { fallsShort, mm, type Verdict, verdictOf } from './verdict.ts';
+import { mm, objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 const limits = {
   drilledThroughMm: { min: 0, max: 500 },
@@ -101,10 +101,12 @@ export function planDepthStops(input: PlanDepthStopsInput): DepthStops {
   ].flatMap(({ name, hole }) => (hole ? [{ name, hole }] : []));
   const verdict = verdictOf([
     penetrationMm <= 0 && 'The screw does not reach the wood.',
-    fallsShort(stockAboveTipMm, 0) && `The screw comes through the face by ${mm(-stockAboveTipMm)}.`,
-    !fallsShort(stockAboveTipMm, 0) &&
-      fallsShort(stockAboveTipMm, leastStockMm) &&
-      `The screw leaves ${mm(stockAboveTipMm)} above its tip, less than ${mm(leastStockMm)}.`,
+    objectionTo(
+      stockAboveTipMm,
+      leastStockMm,
+      (by) => `The screw comes through the face by ${by}`,
+      (left) => `The screw leaves ${left} above its tip`,
+    ),
     shankInWoodMm > 0 &&
       (shankHole?.shortenedMm ?? shankInWoodMm) > 0 &&
       'The hole for the shank cannot be as deep as the shank: its bit would come too near to the face.',

@@ -108,6 +108,24 @@ describe('chooseMachineScrew', () => {
     );
   });
 
+  test('says so where a screw does not reach the thread', () => {
+    const input = {
+      layersMm: [10, 3],
+      threadFromMm: 2,
+      threadLengthMm: 10,
+      clearDepthMm: 14,
+      stockLengthsMm: [12, 15],
+      leastEngagementMm: 0,
+      leastRoomMm: 0,
+    };
+    const { status, chosen, lengths } = chooseMachineScrew(input);
+    expect([status, chosen]).toEqual(['fail', null]);
+    expect(lengths.map(({ reasons }) => reasons)).toEqual([
+      ['12 mm does not reach the thread.'],
+      ['15 mm does not reach the thread.'],
+    ]);
+  });
+
   test('a hole shallower than its thread is refused', () => {
     const input = {
       layersMm: [3],

@@ -107,7 +107,7 @@ export const threadEngagementRule = /* @__PURE__ */ defineRule<ThreadEngagementI
         label: 'Washer, bracket and strip',
         unit: 'mm',
         ...limits.fixtureThicknessMm,
-        help: 'Together, from where the length of the screw is measured to the wood.',
+        help: 'Together, less what a countersunk head lies below their face.',
       },
       topThicknessMm: {
         kind: 'number',
