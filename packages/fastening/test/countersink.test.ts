@@ -72,6 +72,14 @@ describe('heads as the standards print them', () => {
     }
   });
 
+  // Source: DIN 963, machine screws with the same heads, as an open library for drawing them lists it, as text.
+  test('the recalled heads of DIN 97 are as wide as those of DIN 963', () => {
+    const printed: Readonly<Record<number, number>> = { 3: 5.6, 3.5: 6.5, 4: 7.5, 5: 9.2, 6: 11, 8: 14.5 };
+    const same = countersunkWoodScrews.rows.filter(({ diameterMm }) => diameterMm in printed);
+    expect(same).toHaveLength(6);
+    for (const { diameterMm, headDiameterMm } of same) expect(headDiameterMm).toBe(printed[diameterMm]);
+  });
+
   test('every gauge of the table has the diameter of the rule', () => {
     for (const { gauge, diameterIn, bodyDiameterIn } of inchWoodScrews.rows) {
       expect(woodScrewDiameter({ gauge }).diameterMm).toBeCloseTo(diameterIn * 25.4, 9);

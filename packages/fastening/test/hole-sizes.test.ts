@@ -88,6 +88,25 @@ describe('the tables', () => {
     }
   });
 
+  // Source: DIN 571, edition of 2010, as a data sheet for it prints roots and widths across flats, as text.
+  test('metric lag screws lie within the limits of the standard', () => {
+    const limits: Readonly<Record<number, readonly [number, number, number]>> = {
+      4: [2.7, 2.9, 7],
+      5: [3.4, 3.7, 8],
+      6: [4.1, 4.4, 10],
+      8: [5.5, 5.8, 13],
+      10: [6.8, 7.1, 17],
+    };
+    const same = metricLagScrews.rows.filter(({ diameterMm }) => diameterMm in limits);
+    expect(same).toHaveLength(5);
+    for (const { diameterMm, rootDiameterMm, acrossFlatsMm } of same) {
+      const [least = Number.NaN, most = Number.NaN, flats] = limits[diameterMm] ?? [];
+      expect(rootDiameterMm).toBeGreaterThanOrEqual(least);
+      expect(rootDiameterMm).toBeLessThanOrEqual(most);
+      expect(acrossFlatsMm).toBe(flats);
+    }
+  });
+
   test('the diameters that are recalled with the roots are those of the gauges', () => {
     for (const { gauge, diameterIn } of woodScrewRoots.rows) {
       expect(diameterIn).toBe(inchWoodScrews.rows.find((row) => row.gauge === gauge)?.diameterIn);

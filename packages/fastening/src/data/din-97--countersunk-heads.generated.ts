@@ -21,5 +21,5 @@ export const din97CountersunkHeadsProvenance: TableProvenance = {
   title: "Slotted countersunk head wood screws: head",
   rights: "Single figures of a standard, quoted with their source; the standard itself is protected.",
   errata: [],
-  notes: ["All rows are recalled. The head is 90°; its diameter is that of the rounded edge, so that its height is more than half of what it is wider than the shank."],
+  notes: ["All rows are recalled. The diameters are those that an open library gives for the machine screws of DIN 963, which has the same heads. The head is 90°; its diameter is that of the rounded edge, so that its height is more than half of what it is wider than the shank."],
 };
