@@ -1,13 +1,13 @@
 import type { Citation, TableProvenance } from '@scantling/rules';
 import { requireChoice, requireInputs, requireThat } from '@scantling/rules';
-import {
-  abrasiveGrainStandardCami,
-  abrasiveGrainStandardCamiProvenance,
-} from './data/abrasive-grain-standard--cami.generated.ts';
 import { gnuUnitsAnsiCoated, gnuUnitsAnsiCoatedProvenance } from './data/gnu-units--ansi-coated.generated.ts';
 import { gnuUnitsFepaF, gnuUnitsFepaFProvenance } from './data/gnu-units--fepa-f.generated.ts';
 import { gnuUnitsFepaP, gnuUnitsFepaPProvenance } from './data/gnu-units--fepa-p.generated.ts';
 import { gnuUnitsJis, gnuUnitsJisProvenance } from './data/gnu-units--jis.generated.ts';
+import {
+  sandpaperSizesPageCami,
+  sandpaperSizesPageCamiProvenance,
+} from './data/sandpaper-sizes-page--cami.generated.ts';
 import type { GritRow } from './rows.ts';
 import { citationOf } from './table-citation.ts';
 
@@ -25,7 +25,7 @@ export const gritTables: Readonly<Record<GritList, GritTable>> = {
   'FEPA P': { rows: gnuUnitsFepaP, provenance: gnuUnitsFepaPProvenance },
   'FEPA F': { rows: gnuUnitsFepaF, provenance: gnuUnitsFepaFProvenance },
   ANSI: { rows: gnuUnitsAnsiCoated, provenance: gnuUnitsAnsiCoatedProvenance },
-  CAMI: { rows: abrasiveGrainStandardCami, provenance: abrasiveGrainStandardCamiProvenance },
+  CAMI: { rows: sandpaperSizesPageCami, provenance: sandpaperSizesPageCamiProvenance },
   JIS: { rows: gnuUnitsJis, provenance: gnuUnitsJisProvenance },
 };
 

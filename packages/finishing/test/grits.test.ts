@@ -12,7 +12,7 @@ const rising = (list: GritList) =>
   });
 
 test('every list gets finer row by row, but for the American one, which the unit database remarks on', () => {
-  expect(everyRow).toHaveLength(28 + 39 + 41 + 19 + 19);
+  expect(everyRow).toHaveLength(28 + 39 + 41 + 23 + 19);
   expect(Object.fromEntries(lists.map((list) => [list, rising(list)]))).toEqual({
     'FEPA P': [],
     'FEPA F': [],
@@ -20,6 +20,15 @@ test('every list gets finer row by row, but for the American one, which the unit
     CAMI: [],
     JIS: [],
   });
+});
+
+// Outside check: a dictionary of sizes (the source `sandpaper-sizes-page`, text seen as far as P120) beside the database.
+test('a second table prints the same sizes of the coarse FEPA grades', () => {
+  const printed =
+    'P12 1815 P16 1324 P20 1000 P24 764 P30 642 P36 538 P40 425 P50 336 P60 269 P80 201 P100 162 P120 125';
+  const pairs = [...printed.matchAll(/(P\d+) (\d+)/g)];
+  expect(pairs).toHaveLength(12);
+  for (const [, grade = '', size] of pairs) expect(findGrit(grade)?.medianUm, grade).toBe(Number(size));
 });
 
 // The unit database (GNU units, text) says that its ANSI grades coarser than 240 are those of FEPA F.

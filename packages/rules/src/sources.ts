@@ -4,7 +4,6 @@
  * @module rules/sources
  */
 
-export { abrasiveGrainStandard } from './sources/abrasive-grain-standard.ts';
 export { alduchovEskridge1996 } from './sources/alduchov-eskridge-1996.ts';
 export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
 export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
@@ -123,6 +122,7 @@ export { pilotHoleArticle } from './sources/pilot-hole-article.ts';
 export { pilotHoleSizesPage } from './sources/pilot-hole-sizes-page.ts';
 export { poundCutAnswer } from './sources/pound-cut-answer.ts';
 export { reebMilotaOvenDry } from './sources/reeb-milota-oven-dry.ts';
+export { sandpaperSizesPage } from './sources/sandpaper-sizes-page.ts';
 export { saturatedVapourPage } from './sources/saturated-vapour-page.ts';
 export { sheenColumn } from './sources/sheen-column.ts';
 export { shellacConversionTable } from './sources/shellac-conversion-table.ts';

@@ -42,5 +42,5 @@ export const gnuUnitsFepaPProvenance: TableProvenance = {
   title: "FEPA P grades of coated abrasives (ISO 6344), by median size",
   rights: "Single figures of a standard, as a unit database under a free licence states them.",
   errata: [],
-  notes: ["Whole figures are printed without a decimal.","The database says that its FEPA tables are taken from the federation’s own page."],
+  notes: ["Whole figures are printed without a decimal.","The database says that its FEPA tables are taken from the federation’s own page.","A dictionary of sizes prints the same figures for P12 to P120."],
 };
