@@ -53,14 +53,14 @@ const MM_PER_INCH = 25.4;
 /** Nominal diameters within half of the last digit that a table prints are one size. */
 export const isSameSize = (aMm: number, bMm: number): boolean => Math.abs(aMm - bMm) < 0.005;
 
-export const sameMm = (printed: number): number => printed;
+const sameMm = (printed: number): number => printed;
 export const mmFromIn = (printed: number): number => printed * MM_PER_INCH;
 /** Nominal diameter of a gauge by ASME B18.6.1, of wood and of machine screws alike. */
 export const mmFromGauge = (gauge: number): number => mmFromIn(0.06 + 0.013 * gauge);
 export const pitchFromThreads = (threadsPerIn: number): number => MM_PER_INCH / threadsPerIn;
 
 /** Columns of a row that hold numbers. */
-export type NumberColumn<Row> = { [K in keyof Row]: Row[K] extends number ? K : never }[keyof Row] & string;
+type NumberColumn<Row> = { [K in keyof Row]: Row[K] extends number ? K : never }[keyof Row] & string;
 
 /** One figure of a row, with its citation: table, mark of the row, and errata about this figure. */
 export function figureOf<Row extends TableRow>(
