@@ -5,6 +5,19 @@
  */
 
 export {
+  type BlendLiquids,
+  type BlendLiquidsInput,
+  blendLiquids,
+  type CornerMix,
+} from './blend-liquids.ts';
+export {
+  type BoughtSize,
+  type BuyFinish,
+  type BuyFinishInput,
+  buyFinish,
+  type ContainerSize,
+} from './buy-finish.ts';
+export {
   type Condition,
   type ConditionFinding,
   type ConditionsCheck,
@@ -19,6 +32,19 @@ export {
   type VapourCheckInput,
   type VapourLevel,
 } from './check-vapour.ts';
+export {
+  type CalendarStep,
+  type CoatCalendar,
+  type CoatCalendarInput,
+  coatCalendar,
+} from './coat-calendar.ts';
+export {
+  type BuiltCoat,
+  type FilmBuild,
+  type FilmBuildInput,
+  type FilmCoat,
+  filmBuild,
+} from './film-build.ts';
 export {
   type BoredHoles,
   type FinishAreas,
@@ -39,6 +65,26 @@ export {
   nearestGrit,
 } from './grits.ts';
 export { finishingHazards, type Hazard, type HazardKind } from './hazards.ts';
+export { type JarMark, type JarMarks, type JarMarksInput, jarMarks } from './jar-marks.ts';
+export { type LiquidContents, type MixLiquids, type MixLiquidsInput, mixLiquids } from './mix-liquids.ts';
+export {
+  type BatchShare,
+  type FinishUse,
+  type PlanBatches,
+  type PlanBatchesInput,
+  type PlannedBatch,
+  planBatches,
+} from './plan-batches.ts';
+export {
+  type CoatedFace,
+  type CoatNeeds,
+  type FaceResult,
+  type LiquidNeeded,
+  type PlanCoats,
+  type PlanCoatsInput,
+  type PlannedCoat,
+  planCoats,
+} from './plan-coats.ts';
 export type { ExposureLimitRow, GritRow, LimitKind, LimitSetter, SolventRow } from './rows.ts';
 export { type Alligation, type AlligationInput, alligation, alligationRule } from './rules/alligation.ts';
 export { type DewPoint, type DewPointInput, dewPoint, dewPointRule } from './rules/dew-point.ts';
@@ -142,6 +188,7 @@ export {
   wipingVarnish,
   wipingVarnishRule,
 } from './rules/wiping-varnish.ts';
+export { type SandingNote, sandingNotes } from './sanding-notes.ts';
 export {
   checkSandingSequence,
   type DampWipe,
@@ -154,6 +201,7 @@ export {
   type SandingStep,
   sandingSequence,
 } from './sanding-sequence.ts';
+export { type Sheen, type SheenOfCoats, type SheenOfCoatsInput, sheenOfCoats } from './sheen.ts';
 export type { CutPer } from './shellac.ts';
 export {
   type ExposureLimitTable,
@@ -165,3 +213,4 @@ export {
   solventProvenance,
   solventTable,
 } from './solvents.ts';
+export { type WholeParts, type WholePartsInput, wholeParts } from './whole-parts.ts';

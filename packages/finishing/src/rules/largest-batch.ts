@@ -45,8 +45,14 @@ export function largestBatch(input: LargestBatchInput): LargestBatch {
     parts.length === onHandMl.length,
     `as many onHandMl as parts, got ${onHandMl.length} and ${parts.length}`,
   );
-  const partMl = Math.min(...parts.map((part, i) => (onHandMl[i] as number) / part));
-  const volumesMl = parts.map((part, i) => plusZero(Math.min(partMl * part, onHandMl[i] as number)));
+  const inParts = parts.map((part, i) => (onHandMl[i] as number) / part);
+  const first = inParts.indexOf(Math.min(...inParts));
+  // Counted from the can that runs out, so that it is emptied to the last drop.
+  const volumesMl = parts.map((part, i) =>
+    plusZero(
+      Math.min((onHandMl[first] as number) * (part / (parts[first] as number)), onHandMl[i] as number),
+    ),
+  );
   return {
     batchMl: volumesMl.reduce((sum, volume) => sum + volume),
     volumesMl,

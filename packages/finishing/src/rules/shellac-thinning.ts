@@ -90,7 +90,7 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
         confirmed: 'text',
         tier: 'reprint',
         erratum:
-          'Six of its 29 cells are off by more than a quarter part from what its own note leads to; from 5 lb to 3 lb it has 7/8, where 4/9 is right.',
+          'Five of its 27 cells are off by more than 0.15 of a part or a twentieth from what its own note leads to; from 5 lb to 3 lb it has 7/8, where 4/9 is right.',
       },
     ],
     examples: [

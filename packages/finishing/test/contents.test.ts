@@ -1,0 +1,301 @@
+import { expectWithin, numberArb } from '@scantling/tests-shared';
+import fc from 'fast-check';
+import { unit } from 'mathjs';
+import { describe, expect, test } from 'vitest';
+import {
+  type LiquidContents,
+  type MixLiquidsInput,
+  mixLiquids,
+  thinnedSolids,
+  vocContent,
+  vocOfSolids,
+  volumeSolids,
+} from '../src/index.ts';
+
+const close = (ours: number | null, theirs: number | null, relative = 1e-9) =>
+  expect(Math.abs((ours ?? Number.NaN) - (theirs ?? Number.NaN))).toBeLessThanOrEqual(
+    relative * Math.abs(theirs ?? Number.NaN) + 1e-9,
+  );
+
+/** g/L in one lb/gal, from a general library for units. */
+const LB_PER_GAL = unit(1, 'lb/gal').toNumber('g/L');
+const GAL_ML = unit(1, 'gal').toNumber('ml');
+
+/** A liquid without water and of that much solvent, lb/gal; how dense it is makes no difference to the solvent. */
+const liquid = (gallons: number, solventLbPerGal: number): LiquidContents => ({
+  volumeMl: gallons * GAL_ML,
+  densityGPerL: 9 * LB_PER_GAL,
+  massSolidsPct: 100 * (1 - solventLbPerGal / 9),
+  volumeSolidsPct: 30,
+  massWaterPct: 0,
+});
+const water = (volumeMl: number): LiquidContents => ({
+  volumeMl,
+  densityGPerL: 998,
+  massSolidsPct: 0,
+  volumeSolidsPct: 0,
+  massWaterPct: 100,
+});
+const mixed = (...liquids: LiquidContents[]) => mixLiquids({ liquids, waterDensityGPerL: 998 });
+
+// Source: "Organic Finishing Guidebook" (2013), Appendix B, as text; figures in lb/gal.
+describe('the problems of a guidebook for finishing shops', () => {
+  test('a gallon of enamel at 2.5 and a quarter of thinner at 6.8 make 3.36', () => {
+    expectWithin(mixed(liquid(1, 2.5), liquid(0.25, 6.8)).vocLbPerGal, 3.36, 0.005, 'first problem');
+  });
+
+  test('0.55 gal of thinner at 6.4 take 5.0 gal with 15.9 lb up to 3.5', () => {
+    expectWithin(
+      mixed(liquid(5, 15.9 / 5), liquid(0.55, 6.4)).vocLbPerGal,
+      3.5,
+      0.005,
+      'solution using algebra',
+    );
+  });
+
+  test('three parts at 3.1 and one at 1.8 make 11.1 lb in 4 gal, less water, however much water goes in', () => {
+    const dry = mixed(liquid(3, 3.1), liquid(1, 1.8));
+    const wet = mixed(liquid(3, 3.1), liquid(1, 1.8), water(7 * GAL_ML));
+    // Printed as 2.75; 11.1 / 4 is 2.775, so its last digit was cut off.
+    expectWithin(dry.vocLbPerGal, 2.775, 1e-9, 'example 2: 11.1 / 4');
+    expectWithin(wet.vocLbPerGal, 2.75, 0.026, 'example 2, with seven parts of water');
+    close(wet.solventGPerL, (dry.solventGPerL * 4) / 11);
+  });
+
+  test('1 lb/gal is 119.8 g/L', () => {
+    expectWithin(LB_PER_GAL, 119.8, 0.05, 'converting from English to metric units');
+    const { vocGPerL, vocLbPerGal } = mixed(liquid(1, 4));
+    expectWithin((vocGPerL ?? Number.NaN) / (vocLbPerGal ?? Number.NaN), 119.8, 0.05, 'the same');
+  });
+});
+
+// Source: `voc-answer-2004`: density 8.52 lb/gal, 53.0 % water and 20.8 % solids by weight, water at 8.33 lb/gal: 2.23
+// lb/gal as it is, 4.87 less water.
+test('a worked answer on a water-borne liquid comes out by the mix as well', () => {
+  const one: LiquidContents = {
+    volumeMl: GAL_ML,
+    densityGPerL: 8.52 * LB_PER_GAL,
+    massSolidsPct: 20.8,
+    volumeSolidsPct: 20,
+    massWaterPct: 53,
+  };
+  const mix = mixLiquids({ liquids: [one], waterDensityGPerL: 8.33 * LB_PER_GAL });
+  expectWithin(mix.solventGPerL / LB_PER_GAL, 2.23, 0.005, 'true VOC');
+  expectWithin(mix.vocLbPerGal, 4.87, 0.005, 'less water');
+});
+
+describe('data sheets', () => {
+  // Source: safety data sheet of an oil-modified polyurethane (1999), as text: 7.29 lb/gal, specific gravity 0.88, 66 %
+  // volatile by volume, mineral spirits 58 to 59 % by weight, 4.24 lb/gal or 509 g/L. Density of the spirits from memory.
+  test('of an oil-modified polyurethane agree with themselves', () => {
+    const densityGPerL = 880;
+    expectWithin(densityGPerL / LB_PER_GAL, 7.29, 0.06, 'weight of a gallon, from the specific gravity');
+    for (const spiritsPct of [58, 59]) {
+      const solids = volumeSolids({
+        massSolidsPct: 100 - spiritsPct,
+        densityGPerL,
+        volatileDensityGPerL: 780,
+      });
+      expectWithin(solids.volumeSolidsPct, 34, 0.7, '100 − 66 % volatile by volume');
+      expectWithin((spiritsPct / 100) * 7.29, 4.24, 0.065, 'solvent, lb/gal');
+    }
+    expectWithin(4.24 * LB_PER_GAL, 509, 1.5, 'the same in g/L, which the sheet turns with 120');
+  });
+
+  // Source: data sheet of a water-borne spar varnish, as text: 8.50 to 8.60 lb/gal (1.02 to 1.03 kg/L), 26.6 to 27.3 %
+  // solids by weight, 24.6 to 25.6 % by volume, below 275 g/L (2.30 lb/gal). What evaporates is nearly all water.
+  test('of a water-borne varnish agree with themselves', () => {
+    expectWithin(8.5 * LB_PER_GAL, 1020, 5, 'density, low');
+    expectWithin(8.6 * LB_PER_GAL, 1030, 5, 'density, high');
+    expectWithin(275 / LB_PER_GAL, 2.3, 0.006, 'limit of solvent');
+    const middle = volumeSolids({
+      massSolidsPct: 26.95,
+      densityGPerL: 8.55 * LB_PER_GAL,
+      volatileDensityGPerL: 998,
+    });
+    expectWithin(middle.volumeSolidsPct, 25.1, 0.5, 'solids by volume, middle of the range');
+  });
+});
+
+describe('vocOfSolids', () => {
+  // Source: 30 TAC 115.423(1): S = C / (1 − C/D), D = 7.36 lb/gal.
+  test('is the solvent of the liquid over its solids by volume', () => {
+    fc.assert(
+      fc.property(
+        numberArb({ min: 0, max: 0.95 }),
+        numberArb({ min: 600, max: 1700 }),
+        (solvent, density) => {
+          const vocGPerL = Math.min(1000, solvent * density);
+          const { perSolidsGPerL } = vocOfSolids({ vocGPerL, solventDensityGPerL: density });
+          close(perSolidsGPerL * (1 - vocGPerL / density), vocGPerL);
+        },
+      ),
+    );
+  });
+
+  test('stays the same however much of the very solvent is added', () => {
+    fc.assert(
+      fc.property(
+        numberArb({ min: 1, max: 60 }),
+        numberArb({ min: 0, max: 100 }),
+        (solidsPct, thinnerPct) => {
+          const solventOf = (solids: number) => ((100 - solids) / 100) * 780;
+          const thinned = thinnedSolids({ volumeSolidsPct: solidsPct, thinnerPct }).thinnedSolidsPct;
+          fc.pre(thinned > 6);
+          const before = vocOfSolids({ vocGPerL: solventOf(solidsPct), solventDensityGPerL: 780 });
+          const after = vocOfSolids({ vocGPerL: solventOf(thinned), solventDensityGPerL: 780 });
+          // The solids are the same; the thinner comes on top, as much as it was of the liquid.
+          close(after.perSolidsGPerL, before.perSolidsGPerL + ((thinnerPct / 100) * 780) / (solidsPct / 100));
+        },
+      ),
+    );
+  });
+});
+
+describe('mixLiquids', () => {
+  const contents: fc.Arbitrary<LiquidContents> = fc
+    .record({
+      volumeMl: numberArb({ min: 1, max: 5000 }),
+      densityGPerL: numberArb({ min: 700, max: 1300 }),
+      massSolidsPct: numberArb({ min: 0, max: 100 }),
+      volumeSolidsPct: numberArb({ min: 0, max: 100 }),
+      wet: numberArb({ min: 0, max: 1 }),
+    })
+    .map(({ wet, ...one }) => ({ ...one, massWaterPct: (100 - one.massSolidsPct) * wet }));
+  const liquids = fc.array(contents, { minLength: 2, maxLength: 6 });
+
+  test('keeps mass, volume, solids, water and solvent', () => {
+    fc.assert(
+      fc.property(liquids, (given) => {
+        const mix = mixed(...given);
+        const total = (of: (one: LiquidContents) => number) => given.reduce((sum, one) => sum + of(one), 0);
+        const grams = ({ volumeMl, densityGPerL }: LiquidContents) => (volumeMl * densityGPerL) / 1000;
+        close(
+          mix.volumeMl,
+          total((one) => one.volumeMl),
+        );
+        close(mix.massG, total(grams));
+        close(grams(mix), mix.massG);
+        close(
+          mix.massG * mix.massSolidsPct,
+          total((one) => grams(one) * one.massSolidsPct),
+        );
+        close(
+          mix.volumeMl * mix.volumeSolidsPct,
+          total((one) => one.volumeMl * one.volumeSolidsPct),
+        );
+        close(
+          mix.massG * mix.massWaterPct,
+          total((one) => grams(one) * one.massWaterPct),
+        );
+        const solventG = total((one) => (grams(one) * (100 - one.massSolidsPct - one.massWaterPct)) / 100);
+        expect(Math.abs((mix.solventGPerL * mix.volumeMl) / 1000 - solventG)).toBeLessThan(1e-9 * mix.massG);
+      }),
+    );
+  });
+
+  test('a mix of mixes is one mix, in whatever order', () => {
+    fc.assert(
+      fc.property(liquids, fc.nat(), (given, cut) => {
+        const at = 1 + (cut % (given.length - 1));
+        const once = mixed(...given);
+        const twice = mixed(mixed(...given.slice(0, at)), mixed(...given.slice(at)));
+        const turned = mixed(...given.toReversed());
+        for (const other of [twice, turned]) {
+          for (const [name, value] of Object.entries(once)) {
+            if (typeof value !== 'number') continue;
+            const theirs = other[name as keyof typeof other] as number;
+            expect(Math.abs(value - theirs)).toBeLessThanOrEqual(
+              1e-9 * Math.max(1, once.densityGPerL, Math.abs(value)),
+            );
+          }
+        }
+      }),
+      {
+        // All solids: their share of the mass came out above 100 % by a rounding, and the mix was refused.
+        examples: [
+          [
+            [
+              {
+                volumeMl: 4110.393956917338,
+                densityGPerL: 994.139701873064,
+                massSolidsPct: 100,
+                volumeSolidsPct: 0,
+                massWaterPct: 0,
+              },
+              { volumeMl: 1, densityGPerL: 700, massSolidsPct: 0, volumeSolidsPct: 0, massWaterPct: 0 },
+            ],
+            0,
+          ],
+        ],
+      },
+    );
+  });
+
+  test('twice as much of everything is the same finish', () => {
+    fc.assert(
+      fc.property(liquids, numberArb({ min: 0.1, max: 10 }), (given, times) => {
+        const once = mixed(...given);
+        const more = mixed(...given.map((one) => ({ ...one, volumeMl: one.volumeMl * times })));
+        close(more.densityGPerL, once.densityGPerL);
+        close(more.massSolidsPct, once.massSolidsPct);
+        close(more.volumeMl, once.volumeMl * times);
+      }),
+    );
+  });
+
+  test('thinning by the mix is thinning by the rule, and water is no solvent', () => {
+    const varnish = {
+      volumeMl: 400,
+      densityGPerL: 900,
+      massSolidsPct: 55,
+      volumeSolidsPct: 50,
+      massWaterPct: 0,
+    };
+    fc.assert(
+      fc.property(numberArb({ min: 0, max: 300 }), (thinnerPct) => {
+        const spirits = {
+          volumeMl: 4 * thinnerPct,
+          densityGPerL: 780,
+          massSolidsPct: 0,
+          volumeSolidsPct: 0,
+          massWaterPct: 0,
+        };
+        const mix = mixed(varnish, spirits);
+        close(mix.volumeSolidsPct, thinnedSolids({ volumeSolidsPct: 50, thinnerPct }).thinnedSolidsPct);
+        const thinned = mixed(varnish, water(4 * thinnerPct));
+        close(thinned.vocGPerL, mixed(varnish).vocGPerL, 1e-6);
+      }),
+    );
+    expect(mixed(water(100))).toMatchObject({ vocGPerL: null, vocLbPerGal: null, solventGPerL: 0 });
+  });
+
+  const one = { volumeMl: 400, densityGPerL: 900, massSolidsPct: 55, volumeSolidsPct: 50, massWaterPct: 0 };
+  test.each<[object, string]>([
+    [{ liquids: [], waterDensityGPerL: 998 }, 'liquids to be a list of 1 to 12, got 0'],
+    [{ liquids: [one] }, 'waterDensityGPerL between 950 and 1000, got undefined'],
+    [
+      { liquids: [{ ...one, massWaterPct: 50 }], waterDensityGPerL: 998 },
+      'liquids[0].massSolidsPct and massWaterPct at most 100 together, got 105',
+    ],
+    [{ liquids: [{ ...one, volumeMl: 0 }], waterDensityGPerL: 998 }, 'some volume above 0, got 0'],
+    [
+      { liquids: [{ ...one, densityGPerL: Number.NaN }], waterDensityGPerL: 998 },
+      'liquids[0].densityGPerL between 500 and 2500, got NaN',
+    ],
+  ])('refuses %o', (input, says) => {
+    expect(() => mixLiquids(input as MixLiquidsInput)).toThrow(`mixLiquids requires ${says}`);
+  });
+});
+
+// Source: 40 CFR 59.400(c)(5) sets no limit for containers of a litre or less; the content is counted the same.
+test('the content is that of any batch, large or small', () => {
+  fc.assert(
+    fc.property(numberArb({ min: 1, max: 900 }), numberArb({ min: 0.01, max: 1000 }), (grams, times) => {
+      const batch = { volatilesG: grams, waterG: 0, exemptG: 0, volumeMl: 1000, waterMl: 0, exemptMl: 0 };
+      const scaled = { ...batch, volatilesG: grams * times, volumeMl: 1000 * times };
+      fc.pre(scaled.volumeMl >= 1);
+      close(vocContent(scaled).vocGPerL, vocContent(batch).vocGPerL);
+    }),
+  );
+});
