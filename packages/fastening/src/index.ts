@@ -147,6 +147,7 @@ export {
   stripRabbetRule,
 } from './rules/strip-rabbet.ts';
 export * from './rules/tapped-engagement.ts';
+export * from './rules/tapped-engagement-by-thumb.ts';
 export * from './rules/tapped-hole-depth.ts';
 export * from './rules/thread-engagement.ts';
 export {

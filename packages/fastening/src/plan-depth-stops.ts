@@ -116,7 +116,7 @@ export function planDepthStops(input: PlanDepthStopsInput): DepthStops {
   ]);
   const steps: DepthStep[] = [
     step('measure', topThicknessMm, (it) => `Measure the top where the hole goes, at its thinnest: ${it}.`),
-    ...bored.flatMap(({ name, hole }) => stepsOf(name, hole)),
+    ...bored.flatMap(({ name, hole }) => stepsOf(name, hole, drilledThroughMm)),
     step('check', stockAboveTipMm, (it) => `Screw in its fixture, held against the edge: ${fromFace(it)}.`),
     step('drive', penetrationMm, (it) => `Drive it, the last turns by hand: ${it} of it in the wood.`),
   ];
@@ -157,12 +157,13 @@ const step = (
 
 const fromFace = (it: string) => `its tip ends ${it} below the face`;
 
-function stepsOf(name: string, hole: StoppedHole): DepthStep[] {
+function stepsOf(name: string, hole: StoppedHole, drilledThroughMm: number): DepthStep[] {
+  const lands = drilledThroughMm > 0 ? 'the stop on what you drill through' : 'the stop on the wood';
   const { stopFromTipMm, bitOutOfChuckMm, stockAboveTipMm, holeDepthMm } = hole;
   const set = `Bit for ${name}: let it ${mm(bitOutOfChuckMm)} out of the chuck, the stop against the chuck, its face`;
   return [
     step('set', stopFromTipMm, (it) => `${set} ${it} from the tip.`),
-    step('check', stockAboveTipMm, (it) => `Hold it against the edge, the stop landed: ${fromFace(it)}.`),
+    step('check', stockAboveTipMm, (it) => `Hold it against the edge, ${lands}: ${fromFace(it)}.`),
     step('bore', holeDepthMm, (it) => `Bore for ${name} until the stop lands: ${it} deep in the wood.`),
   ];
 }

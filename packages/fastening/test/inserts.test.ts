@@ -6,6 +6,7 @@ import {
   checkInsertHole,
   chooseMachineScrew,
   tappedEngagement,
+  tappedEngagementByThumb,
   tappedHoleDepth,
 } from '../src/index.ts';
 
@@ -165,6 +166,28 @@ describe('threads in metal', () => {
       expect(leastEngagementMm, `M${diameterMm}`).toBeLessThan(diameterMm);
       expectWithin(leastEngagementMm, nutMm, 0.1 * nutMm, `ISO 4032, M${diameterMm}`);
     }
+  });
+
+  test('the rule of thumb asks for no less than the areas do, in steel and in metal two thirds or half as strong', () => {
+    const ratios = { steel: 1, brass: 1.5, aluminium: 2 } as const;
+    fc.assert(
+      fc.property(
+        numberArb({ min: 3, max: 24 }),
+        numberArb({ min: 0.1, max: 0.2 }),
+        (diameterMm, pitchPart) => {
+          for (const metal of ['steel', 'brass', 'aluminium'] as const) {
+            const strengthRatio = ratios[metal];
+            const byAreasMm = tappedEngagement({
+              diameterMm,
+              pitchMm: pitchPart * diameterMm,
+              strengthRatio,
+            });
+            const byThumbMm = tappedEngagementByThumb({ diameterMm, metal });
+            expect(byThumbMm.leastEngagementMm).toBeGreaterThan(byAreasMm.leastEngagementMm);
+          }
+        },
+      ),
+    );
   });
 
   test('lengths in inches give the same engagement in inches', () => {

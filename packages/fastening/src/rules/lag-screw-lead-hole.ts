@@ -1,5 +1,5 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { leadHoleTests2021, nds2018, ndsCommentary1999 } from '@scantling/rules/sources';
+import { leadHoleTests2021, nds2018, ndsCommentary1999, woodHandbook2010 } from '@scantling/rules/sources';
 import { drillingCare, notStructuralDesign, tryOnAnOffcut } from '../cautions.ts';
 
 const limits = {
@@ -89,6 +89,11 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
     valid: { shankDiameterMm: [6.35, 31.75] },
     sources: [
       { source: nds2018, at: 'section 12.1.4.2: the three classes and their shares', confirmed: 'memory' },
+      {
+        source: woodHandbook2010,
+        at: 'ch. 8, lag screws: 65 to 85 % in dense hardwoods, 60 to 75 % in Douglas-fir and southern pine, 40 to 70 % in light softwoods',
+        confirmed: 'memory',
+      },
       {
         source: ndsCommentary1999,
         at: '9.1.2.1: a clearance hole for the shank and three classes of specific gravity for the lead hole since 1944, from tests of Douglas-fir, southern pine, white oak, redwood and northern white pine',

@@ -150,7 +150,7 @@ a_{4,c} = & 5d & 7d & 3d
     },
     {
       source: eurocode5,
-      at: 'Table 8.2: that the columns stand for 420 and 500 kg/m³; 8.3.1.4: under a steel plate 0.7 of a₁ and a₂ is enough',
+      at: 'Table 8.2: that the columns stand for 420 and 500 kg/m³; 8.3.1.4: under a steel plate 0.7 of a₁ and a₂ is enough; 8.7.1: thicker screws are spaced like bolts',
       confirmed: 'memory',
     },
   ],

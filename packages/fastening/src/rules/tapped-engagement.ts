@@ -1,5 +1,5 @@
 import { defineRule, requireInputs, requireThat } from '@scantling/rules';
-import { threadEngagementColumn, threadEngagementTutorial } from '@scantling/rules/sources';
+import { threadEngagementTutorial } from '@scantling/rules/sources';
 import { makersDataFirst, notStructuralDesign } from '../cautions.ts';
 
 const limits = {
@@ -92,12 +92,6 @@ export const tappedEngagementRule = /* @__PURE__ */ defineRule(() => ({
       at: 'equations 1 to 3',
       confirmed: 'text',
       tier: 'reprint',
-    },
-    {
-      source: threadEngagementColumn,
-      at: 'rule of thumb: 1.0 diameter in steel, 1.5 in cast iron, 2.0 in aluminium; or 1.5 in all',
-      confirmed: 'text',
-      erratum: 'The tutorial’s own thumb rules are larger: 1.5 diameters in steel, 2 in cast iron and brass.',
     },
   ],
   examples: [
