@@ -3,7 +3,7 @@ import { SAME_MM } from './screw-opening.ts';
 
 /** A line where the top may be held, with the whole plan that follows. */
 export interface FixedLineChoice {
-  /** `front row`, `row 2` …, `back row`, or `middle`: midway between the front and the back row. */
+  /** `middle`, midway between the front and the back row, whether a row lies there or not; else `front row`, `row 2` … */
   readonly line: string;
   readonly plan: FixingPlan;
 }
@@ -57,10 +57,14 @@ export function compareFixedLines(input: Omit<FixingsInput, 'fixedLine'>): Fixed
     return i === rows.length - 1 ? 'back row' : `row ${i + 1}`;
   };
   const middle = at('middle', lineY('compareFixedLines', 'middle', input.fixings));
+  const beyondMm = ({ plan }: FixedLineChoice) => plan.fixedLineYMm - middle.plan.fixedLineYMm;
   const byRow = rows.map((yMm, i) => at(name(i), yMm));
-  const before = ({ plan }: FixedLineChoice) => plan.fixedLineYMm <= middle.plan.fixedLineYMm;
   return {
-    choices: [...byRow.filter(before), middle, ...byRow.filter((choice) => !before(choice))],
+    choices: [
+      ...byRow.filter((choice) => beyondMm(choice) < -SAME_MM),
+      middle,
+      ...byRow.filter((choice) => beyondMm(choice) > SAME_MM),
+    ],
     leastSwing: middle,
   };
 }
