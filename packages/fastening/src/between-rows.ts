@@ -5,8 +5,9 @@
  */
 export function betweenRows(rows: readonly (readonly [number, number])[], at: number): number | null {
   const next = rows.findIndex(([x]) => x >= at);
-  const [x1, y1] = rows[next] ?? [Number.NaN, Number.NaN];
-  const [x0, y0] = rows[next - 1] ?? [Number.NaN, Number.NaN];
-  if (at === x1) return y1;
-  return Number.isNaN(x0 - x1) ? null : y0 + ((at - x0) / (x1 - x0)) * (y1 - y0);
+  const [after, before] = [rows[next], rows[next - 1]];
+  if (after?.[0] === at) return after[1];
+  return after && before
+    ? before[1] + ((at - before[0]) / (after[0] - before[0])) * (after[1] - before[1])
+    : null;
 }

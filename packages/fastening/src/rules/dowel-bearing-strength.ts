@@ -43,13 +43,14 @@ export interface DowelBearingStrength {
 export function dowelBearingStrength(input: DowelBearingStrengthInput): DowelBearingStrength {
   requireInputs('dowelBearingStrength', input, limits);
   const { diameterMm, ovendrySpecificGravityRatio, angleDeg } = input;
-  if (diameterMm < 6.35) {
-    return { strengthMPa: 16_600 * ovendrySpecificGravityRatio ** 1.84 * MPA_PER_PSI };
+  let strengthPsi = 16_600 * ovendrySpecificGravityRatio ** 1.84;
+  if (diameterMm >= 6.35) {
+    const along = 11_200 * ovendrySpecificGravityRatio;
+    const across = (6100 * ovendrySpecificGravityRatio ** 1.45) / Math.sqrt(diameterMm / MM_PER_IN);
+    const share = Math.sin((angleDeg * Math.PI) / 180) ** 2;
+    strengthPsi = 1 / (share / across + (1 - share) / along);
   }
-  const along = 11_200 * ovendrySpecificGravityRatio;
-  const across = (6100 * ovendrySpecificGravityRatio ** 1.45) / Math.sqrt(diameterMm / MM_PER_IN);
-  const share = Math.sin((angleDeg * Math.PI) / 180) ** 2;
-  return { strengthMPa: (MPA_PER_PSI * along * across) / (along * share + across * (1 - share)) };
+  return { strengthMPa: strengthPsi * MPA_PER_PSI };
 }
 
 export const dowelBearingStrengthRule = /* @__PURE__ */ defineRule(() => ({
