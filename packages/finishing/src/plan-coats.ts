@@ -1,4 +1,4 @@
-import { requireFields, requireThat } from '@scantling/rules';
+import { plusZero, requireFields, requireThat } from '@scantling/rules';
 import { oilyRags, productSheet, solvents, thinWithin } from './cautions.ts';
 import { dryFilm } from './rules/dry-film.ts';
 import { finishVolume } from './rules/finish-volume.ts';
@@ -151,16 +151,16 @@ export function planCoats(input: PlanCoatsInput): PlanCoats {
   const { faces, coats } = input;
   const needed = new Map<string, number>();
   const add = (name: string, volumeMl: number) => {
-    if (volumeMl > 0) needed.set(name, (needed.get(name) ?? 0) + volumeMl);
+    needed.set(name, (needed.get(name) ?? 0) + volumeMl);
   };
   const needs = coats.map((coat): CoatNeeds => {
     const areaM2 = faces.reduce((sum, { name, areaM2 }) => sum + (coat.faces.includes(name) ? areaM2 : 0), 0);
     const { spreadingRateM2PerL, lossPct, thinnerPct } = coat;
     const mixMl = finishVolume({ areaM2, coats: 1, spreadingRateM2PerL, lossPct }).volumeMl;
-    const finishMl = thinnerPct === 0 ? mixMl : (mixMl * 100) / (100 + thinnerPct);
-    const thinnerMl = mixMl - finishMl;
+    const finishMl = (mixMl * 100) / (100 + thinnerPct);
+    const thinnerMl = plusZero((mixMl * thinnerPct) / (100 + thinnerPct));
     add(coat.finish, finishMl);
-    add(coat.thinner, thinnerMl);
+    if (thinnerPct > 0) add(coat.thinner, thinnerMl);
     const wetFilmUm = 1000 / spreadingRateM2PerL;
     const { dryFilmUm } = dryFilm({ ...coat, wetFilmUm });
     return { areaM2, mixMl, finishMl, thinnerMl, wetFilmUm, dryFilmUm };
@@ -187,7 +187,7 @@ function faceResult(
     own.reduce((total, [i]) => total + (needs[i] as CoatNeeds)[of], 0);
   return {
     name: face.name,
-    areaM2: face.areaM2 + 0,
+    areaM2: plusZero(face.areaM2),
     coats: own.length,
     sheen: own.at(-1)?.[1].sheen ?? null,
     laidUm: sum('wetFilmUm'),

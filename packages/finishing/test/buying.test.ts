@@ -1,0 +1,286 @@
+import { numberArb } from '@scantling/tests-shared';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  type BuyFinishInput,
+  buyFinish,
+  type ContainerSize,
+  type FinishUse,
+  type JarMarksInput,
+  jarMarks,
+  mixByParts,
+  type PlanBatchesInput,
+  planBatches,
+} from '../src/index.ts';
+
+describe('buyFinish', () => {
+  const size: fc.Arbitrary<ContainerSize> = fc.record({
+    volumeMl: fc.integer({ min: 100, max: 1200 }),
+    eachPrice: fc.integer({ min: 0, max: 4000 }).map((hundredths) => hundredths / 100),
+  });
+  const shopping = fc.record({
+    neededMl: numberArb({ min: 0, max: 2500 }),
+    sizes: fc.array(size, { minLength: 1, maxLength: 3 }),
+  });
+
+  /** Every way there is to buy enough, without a container that could stay on the shelf. */
+  function everyWay(neededMl: number, sizes: readonly ContainerSize[]): number[][] {
+    const [first, ...rest] = sizes;
+    if (!first) return neededMl <= 0 ? [[]] : [];
+    const most = Math.max(0, Math.ceil(neededMl / first.volumeMl));
+    return Array.from({ length: most + 1 }, (_, count) =>
+      everyWay(neededMl - count * first.volumeMl, rest).map((counts) => [count, ...counts]),
+    ).flat();
+  }
+
+  test('no way to buy enough costs less, as trying them all finds', () => {
+    fc.assert(
+      fc.property(shopping, ({ neededMl, sizes }) => {
+        const bill = (counts: readonly number[]) => {
+          const of = (price: (one: ContainerSize) => number) =>
+            counts.reduce((sum, count, i) => sum + count * price(sizes[i] as ContainerSize), 0);
+          const cost = of(({ eachPrice }) => Math.round(eachPrice * 100));
+          return [cost, of(({ volumeMl }) => volumeMl), counts.reduce((sum, count) => sum + count, 0)];
+        };
+        const dearer = (a: number[], b: number[]) =>
+          (a[0] ?? 0) - (b[0] ?? 0) || (a[1] ?? 0) - (b[1] ?? 0) || (a[2] ?? 0) - (b[2] ?? 0);
+        const best = everyWay(Math.ceil(neededMl), sizes).map(bill).sort(dearer)[0];
+        const { buy, totalPrice, volumeMl } = buyFinish({ neededMl, sizes });
+        const count = buy.reduce((sum, one) => sum + one.count, 0);
+        expect([Math.round(totalPrice * 100), volumeMl, count]).toEqual(best);
+      }),
+    );
+  });
+
+  test('holds enough, and its bill adds up', () => {
+    fc.assert(
+      fc.property(
+        numberArb({ min: 0, max: 20_000 }),
+        fc.array(size, { minLength: 1, maxLength: 8 }),
+        (neededMl, sizes) => {
+          const { buy, totalPrice, volumeMl, leftMl } = buyFinish({ neededMl, sizes });
+          expect(volumeMl).toBeGreaterThanOrEqual(neededMl);
+          expect(leftMl).toBeCloseTo(volumeMl - neededMl, 9);
+          expect(buy.reduce((sum, one) => sum + one.count * one.volumeMl, 0)).toBe(volumeMl);
+          expect(buy.reduce((sum, one) => sum + one.count * Math.round(one.eachPrice * 100), 0)).toBe(
+            Math.round(totalPrice * 100),
+          );
+          expect(buy.map(({ volumeMl, eachPrice }) => ({ volumeMl, eachPrice }))).toEqual(sizes);
+          // Any container fewer would be too little.
+          for (const one of buy) if (one.count > 0) expect(volumeMl - one.volumeMl).toBeLessThan(neededMl);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  test('nothing is needed, nothing is bought', () => {
+    const nothing = buyFinish({ neededMl: 0, sizes: [{ volumeMl: 500, eachPrice: 20 }] });
+    expect(nothing).toMatchObject({ totalPrice: 0, volumeMl: 0, leftMl: 0 });
+  });
+
+  test('the largest need is answered in a moment', () => {
+    const sizes = [946, 3785, 250, 750, 1000, 2500].map((volumeMl) => ({
+      volumeMl,
+      eachPrice: volumeMl / 50,
+    }));
+    const began = performance.now();
+    expect(buyFinish({ neededMl: 200_000, sizes }).leftMl).toBe(0);
+    expect(performance.now() - began).toBeLessThan(2000);
+  });
+
+  const sizes = [{ volumeMl: 500, eachPrice: 20 }];
+  test.each<[object, string]>([
+    [{ neededMl: -1, sizes }, 'neededMl between 0 and 200000, got -1'],
+    [{ neededMl: 1, sizes: [] }, 'sizes to be a list of 1 to 20, got 0'],
+    [
+      { neededMl: 1, sizes: [{ volumeMl: 0.5, eachPrice: 1 }] },
+      'sizes[0].volumeMl a whole number between 1 and 200000, got 0.5',
+    ],
+    [
+      { neededMl: 1, sizes: [{ volumeMl: 5, eachPrice: 0.005 }] },
+      'sizes[0].eachPrice of at most two decimals, got 0.005',
+    ],
+    [{ neededMl: 1, sizes: [null] }, 'sizes[0].volumeMl a whole number between 1 and 200000, got undefined'],
+  ])('refuses %o', (input, says) => {
+    expect(() => buyFinish(input as BuyFinishInput)).toThrow(`buyFinish requires ${says}`);
+  });
+});
+
+describe('planBatches', () => {
+  const gaps = fc.array(
+    fc.record({
+      gap: numberArb({ min: 0, max: 30 }),
+      lastsHours: fc.oneof(fc.constant(0), numberArb({ min: 0, max: 10 })),
+      volumeMl: numberArb({ min: 0, max: 500 }),
+    }),
+    { minLength: 1, maxLength: 10 },
+  );
+  const uses = gaps.map((list): FinishUse[] => {
+    let end = 0;
+    return list.map(({ gap, lastsHours, volumeMl }) => {
+      const atHours = end + gap;
+      end = atHours + lastsHours;
+      return { atHours, lastsHours, volumeMl };
+    });
+  });
+  const potLife = numberArb({ min: 0.1, max: 40 });
+
+  test('what is mixed is what is used, every drop of it', () => {
+    fc.assert(
+      fc.property(uses, potLife, (given, potLifeHours) => {
+        const { batches } = planBatches({ uses: given, potLifeHours });
+        const used = given.map(() => 0);
+        for (const { volumeMl, shares } of batches) {
+          const total = shares.reduce((sum, share) => sum + share.volumeMl, 0);
+          expect(Math.abs(volumeMl - total)).toBeLessThanOrEqual(1e-9 * total);
+          for (const { index, volumeMl: ml } of shares) used[index] = (used[index] ?? Number.NaN) + ml;
+        }
+        used.forEach((ml, i) => {
+          expect(Math.abs(ml - (given[i]?.volumeMl ?? Number.NaN))).toBeLessThanOrEqual(1e-9 * (ml + 1));
+        });
+      }),
+    );
+  });
+
+  test('no batch is used after its pot life, nor mixed before the last one is used up', () => {
+    fc.assert(
+      fc.property(uses, potLife, (given, potLifeHours) => {
+        const { batches } = planBatches({ uses: given, potLifeHours });
+        batches.forEach(({ atHours, shares }, i) => {
+          const last = given[shares.at(-1)?.index ?? -1] as FinishUse;
+          const usedUp = Math.min(last.atHours + last.lastsHours, atHours + potLifeHours);
+          expect(last.atHours).toBeLessThanOrEqual(atHours + potLifeHours);
+          expect(batches[i + 1]?.atHours ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(usedUp - 1e-9);
+        });
+      }),
+    );
+  });
+
+  // A use of no length needs a batch that lives at that moment; moments farther apart than a pot life need one each.
+  test('takes no more batches than moments that no two can share, and so as few as there can be', () => {
+    const moments = fc.uniqueArray(fc.integer({ min: 0, max: 200 }), { minLength: 1, maxLength: 15 });
+    fc.assert(
+      fc.property(moments, fc.integer({ min: 1, max: 30 }), (hours, potLifeHours) => {
+        const sorted = hours.sort((a, b) => a - b);
+        const given = sorted.map((atHours) => ({ atHours, lastsHours: 0, volumeMl: 10 }));
+        const { batches } = planBatches({ uses: given, potLifeHours });
+        // The longest list of moments each more than a pot life after the one before, by trying all beginnings.
+        const chain = sorted.map(() => 1);
+        for (let i = sorted.length - 1; i >= 0; i--) {
+          for (let j = i + 1; j < sorted.length; j++) {
+            if ((sorted[j] ?? 0) - (sorted[i] ?? 0) > potLifeHours)
+              chain[i] = Math.max(chain[i] ?? 1, 1 + (chain[j] ?? 1));
+          }
+        }
+        expect(batches).toHaveLength(Math.max(...chain));
+      }),
+    );
+  });
+
+  test('a coat that takes longer than the pot life is mixed in pieces', () => {
+    const { batches } = planBatches({
+      uses: [{ atHours: 8, lastsHours: 2.5, volumeMl: 500 }],
+      potLifeHours: 1,
+    });
+    expect(batches.map(({ atHours, volumeMl }) => [atHours, volumeMl])).toEqual([
+      [8, 200],
+      [9, 200],
+      [10, 100],
+    ]);
+  });
+
+  const use = { atHours: 5, lastsHours: 1, volumeMl: 10 };
+  test.each<[object, string]>([
+    [{ uses: [], potLifeHours: 1 }, 'uses to be a list of 1 to 100, got 0'],
+    [{ uses: [use], potLifeHours: 0 }, 'potLifeHours between 0.1 and 10000, got 0'],
+    [
+      { uses: [use, use], potLifeHours: 1 },
+      'uses[1].atHours at or after the end of the one before, 6, got 5',
+    ],
+    [
+      { uses: [{ ...use, volumeMl: Number.NaN }], potLifeHours: 1 },
+      'uses[0].volumeMl between 0 and 1000000, got NaN',
+    ],
+  ])('refuses %o', (input, says) => {
+    expect(() => planBatches(input as PlanBatchesInput)).toThrow(`planBatches requires ${says}`);
+  });
+});
+
+describe('jarMarks', () => {
+  const jar = fc.record({
+    parts: fc.array(numberArb({ min: 0.5, max: 20 }), { minLength: 1, maxLength: 5 }),
+    batchMl: numberArb({ min: 100, max: 3000 }),
+    innerDiameterMm: numberArb({ min: 40, max: 200 }),
+  });
+
+  test('a fine ruler pours the mix itself', () => {
+    fc.assert(
+      fc.property(jar, (input) => {
+        const { marks, partMm, offByPct } = jarMarks({ ...input, stepMm: 0.001 });
+        const { partMl, volumesMl } = mixByParts(input);
+        expect(partMm * Math.PI * (input.innerDiameterMm / 2) ** 2).toBeCloseTo(partMl * 1000, 3);
+        const areaMm2 = Math.PI * (input.innerDiameterMm / 2) ** 2;
+        marks.forEach(({ volumeMl }, i) => {
+          expect(Math.abs(volumeMl - (volumesMl[i] ?? Number.NaN))).toBeLessThanOrEqual(
+            0.00101 * (areaMm2 / 1000),
+          );
+        });
+        expect(offByPct).toBeLessThan(0.2);
+      }),
+    );
+  });
+
+  test('marks lie within half a step of the true height, and errors do not add up', () => {
+    fc.assert(
+      fc.property(jar, fc.constantFrom({ stepMm: 1 }, { denominator: 16 } as const), (input, ruler) => {
+        fc.pre(input.batchMl / input.innerDiameterMm ** 2 > 0.01);
+        const { marks, offByPct } = jarMarks({ ...input, ...ruler } as JarMarksInput);
+        const stepMm = 'stepMm' in ruler ? ruler.stepMm : 25.4 / 16;
+        for (const { heightMm, markMm, ticks } of marks) {
+          expect(Math.abs(markMm - heightMm)).toBeLessThanOrEqual(stepMm / 2 + 1e-6);
+          expect(markMm).toBeCloseTo(ticks * stepMm, 6);
+        }
+        expect(offByPct).toBeGreaterThanOrEqual(0);
+        // A share is off by no more than two halves of a step at its own marks and one in the whole.
+        expect(offByPct).toBeLessThanOrEqual(
+          (100 * 1.5 * stepMm) / (marks.at(-1)?.markMm ?? Number.NaN) + 1e-6,
+        );
+      }),
+    );
+  });
+
+  // Worked by hand: 6 in² of a jar would be easier, but a jar of 100 mm holds 7.85398 mL to the millimetre: 300 mL stand
+  // 38.197 mm high, 24/16 in is 38.1 mm; 450 mL stand 57.296 mm, 36/16 in is 57.15 mm.
+  test('of two parts to one in a jar of 100 mm, in sixteenths, worked by hand', () => {
+    const { marks } = jarMarks({ parts: [2, 1], batchMl: 450, innerDiameterMm: 100, denominator: 16 });
+    expect(marks.map(({ ticks, markMm }) => [ticks, markMm])).toEqual([
+      [24, 38.1],
+      [36, 57.15],
+    ]);
+    expect(marks[0]?.heightMm).toBeCloseTo(38.197, 3);
+    expect(marks[1]?.heightMm).toBeCloseTo(57.296, 3);
+  });
+
+  test.each<[object, string]>([
+    [{ parts: [1, 1], batchMl: 0, innerDiameterMm: 80, stepMm: 1 }, 'jarMarks requires batchMl high enough'],
+    [
+      { parts: [1], batchMl: 10, innerDiameterMm: 4, stepMm: 1 },
+      'jarMarks requires innerDiameterMm between 5 and 2000',
+    ],
+    [
+      { parts: [], batchMl: 10, innerDiameterMm: 40, stepMm: 1 },
+      'mixByParts requires parts to have 1 to 12 numbers',
+    ],
+    [
+      { parts: [1], batchMl: 10, innerDiameterMm: 40, stepMm: 0 },
+      'nearestMark requires stepMm between 0.001',
+    ],
+    [
+      { parts: [1], batchMl: 10, innerDiameterMm: 40, denominator: 3 },
+      'nearestMark requires denominator to be one of',
+    ],
+  ])('refuses %o', (input, says) => {
+    expect(() => jarMarks(input as JarMarksInput)).toThrow(says);
+  });
+});
