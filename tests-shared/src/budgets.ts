@@ -99,9 +99,17 @@ export const largerRules: Readonly<
     maxGzipBytes: 600,
     because: 'An arc that is met on either side, four inputs, two of them tied, each named in its refusal.',
   },
+  'finishing/mixture-exposure': {
+    maxGzipBytes: 600,
+    because: 'Two lists go in, which must be of one length.',
+  },
   'finishing/mix-by-parts': {
     maxGzipBytes: 575,
     because: 'A list goes in and a list comes out, and lists have refusals of their own.',
+  },
+  'finishing/shift-exposure': {
+    maxGzipBytes: 600,
+    because: 'Two lists go in, which must be of one length.',
   },
   'finishing/shellac-flakes': {
     maxGzipBytes: 560,

@@ -117,6 +117,12 @@ export {
   massConcentrationRule,
 } from './rules/mass-concentration.ts';
 export { type MixByParts, type MixByPartsInput, mixByParts, mixByPartsRule } from './rules/mix-by-parts.ts';
+export {
+  type MixtureExposure,
+  type MixtureExposureInput,
+  mixtureExposure,
+  mixtureExposureRule,
+} from './rules/mixture-exposure.ts';
 export { type PurgeTime, type PurgeTimeInput, purgeTime, purgeTimeRule } from './rules/purge-time.ts';
 export {
   type ScratchRoughness,
@@ -137,6 +143,12 @@ export {
   shellacThinning,
   shellacThinningRule,
 } from './rules/shellac-thinning.ts';
+export {
+  type ShiftExposure,
+  type ShiftExposureInput,
+  shiftExposure,
+  shiftExposureRule,
+} from './rules/shift-exposure.ts';
 export {
   type SpreadingRate,
   type SpreadingRateInput,

@@ -1,7 +1,7 @@
 import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { checkSandingSequence, findGrit, gritTables, sandingSequence } from '../src/index.ts';
+import { checkSandingSequence, findGrit, gritTables, sandingNotes, sandingSequence } from '../src/index.ts';
 
 const sizeOf = (grade: string) => findGrit(grade)?.medianUm ?? Number.NaN;
 const grades = Object.values(gritTables).flatMap(({ rows }) => rows.map(({ grade }) => grade));
@@ -175,4 +175,13 @@ test('what cannot be is refused by name', () => {
   expect(check([])).toThrow('grades to be a list with a grade');
   expect(check(['P80', 'P60'])).toThrow('grades[1] finer than the one before');
   expect(check(['P80', 'P80'])).toThrow('grades[1] finer than the one before');
+});
+
+test('every note on sanding is a sentence with a source that was seen', () => {
+  expect(sandingNotes.map(({ about }) => about)).toEqual(['purpose', 'damp wipe', 'last grade', 'scratches']);
+  for (const { says, citations } of sandingNotes) {
+    expect(says).toMatch(/^[A-Z].{30,}\.$/);
+    expect(citations.map(({ confirmed }) => confirmed)).toEqual(citations.map(() => 'text'));
+    expect(citations.length).toBeGreaterThan(0);
+  }
 });

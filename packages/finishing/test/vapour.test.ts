@@ -9,7 +9,9 @@ import {
   findSolvent,
   finishingHazards,
   massConcentration,
+  mixtureExposure,
   purgeTime,
+  shiftExposure,
   solventTable,
   vapourInRoom,
   volumeConcentration,
@@ -84,6 +86,41 @@ test('every solvent is found by each of its names, and every limit has its citat
   expect(findSolvent('wood dust')).toBeNull();
   expect(findSolvent('')).toBeNull();
   expect(() => findExposureLimits(3 as unknown as string)).toThrow('name to be text, got number');
+});
+
+const concentration = numberArb({ min: 0, max: 5000 });
+const hours = numberArb({ min: 0, max: 12 });
+
+test('a day of eight even hours is its concentration, and a part of the day may be told as two', () => {
+  fc.assert(
+    fc.property(concentration, concentration, hours, hours, (a, b, first, second) => {
+      const even = shiftExposure({ concentrationsPpm: [a], durationsHours: [8] });
+      close(even.exposurePpm, a);
+      const whole = shiftExposure({ concentrationsPpm: [a, b], durationsHours: [first + second, first] });
+      const parts = shiftExposure({ concentrationsPpm: [b, a, a], durationsHours: [first, second, first] });
+      close(parts.exposurePpm, whole.exposurePpm);
+    }),
+  );
+});
+
+test('a mixture is the sum of its vapours, in any order; one at its limit is 100 %', () => {
+  const limit = numberArb({ min: 0.1, max: 10_000 });
+  const mixture = fc.array(fc.tuple(concentration, limit), { minLength: 1, maxLength: 12 });
+  const ofLimit = (pairs: readonly (readonly [number, number])[]) =>
+    mixtureExposure({
+      concentrationsPpm: pairs.map(([ppm]) => ppm),
+      limitsPpm: pairs.map(([, most]) => most),
+    }).ofLimitPct;
+  fc.assert(
+    fc.property(mixture, limit, (pairs, most) => {
+      close(ofLimit(pairs.toReversed()), ofLimit(pairs));
+      close(
+        pairs.reduce((sum, pair) => sum + ofLimit([pair]), 0),
+        ofLimit(pairs),
+      );
+      close(ofLimit([[most, most]]), 100);
+    }),
+  );
 });
 
 test('half the room, or twice the solvent, is twice the vapour; solvents add up', () => {

@@ -4,6 +4,7 @@
  * @module rules/sources
  */
 
+export { airContaminantsRule } from './sources/air-contaminants-rule.ts';
 export { alduchovEskridge1996 } from './sources/alduchov-eskridge-1996.ts';
 export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
 export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
