@@ -103,7 +103,7 @@ export const lagScrewSpacingRule = /* @__PURE__ */ defineRule<LagScrewSpacingInp
       at: 'Tables 12.5.1A, 12.5.1B, 12.5.1C and 12.5.1E',
       confirmed: 'memory',
       erratum:
-        'Where rows stand side by side and the screw is longer in the wood than 6D, the edge distance is half the distance between rows if that is more than 1.5D. Half of an end distance is the least allowed, for half of the load.',
+        'Where rows stand side by side and the screw is longer in the wood than 6D, the edge distance is half the distance between rows if that is more than 1.5D. Half of an end distance is the least allowed, for half of the load. Across the grain the attached piece sets the distance in a row; 3D is its least.',
     },
   ],
   examples: [
