@@ -22,8 +22,16 @@ export const testValue =
   'An average of tests, at which half of such screws have let go: what may be relied on is a fraction of it, and boards of one species differ by a quarter and more.';
 
 /** Common practice, no source. */
+export const ndsDecides =
+  'By an equation of the American design code for timber (NDS), before its other factors: the NDS itself, whole and in its latest edition, and the local code come before this figure.';
+
+/** Common practice, no source. */
+export const eurocodeDecides =
+  'By an equation of the European design code for timber (Eurocode 5), before its factors for load, moisture and material: the code itself, with its national annex, and the local code come before this figure.';
+
+/** Common practice, no source. */
 export const designCodeDecides =
-  'A design value by the equation of a code, before its factors for moisture, time and heat: the code in force where you are, whole and in its latest edition, comes before this figure.';
+  'What one screw may be given comes from a design code, such as the NDS or Eurocode 5, with all its factors and distances: that code and the local one come before this figure.';
 
 /** Common practice, no source. */
 export const steelToo =

@@ -55,7 +55,7 @@ describe('lifted by its edges', () => {
     expect(result.utilisationRatio).toBeCloseTo(0.980665, 9);
     expect([result.perEdgeCount, result.totalCount, result.governs]).toEqual([2, 4, 'head']);
     expect(cautions.join(' ')).toMatch(/local code decides and a licensed professional/);
-    expect(cautions.join(' ')).toMatch(/the code in force where you are/);
+    expect(cautions.join(' ')).toMatch(/come before this figure/);
   });
 
   test('the count is the one found by trying, and the screws of an edge together bear its pull', () => {

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { civilFormulasHandbook, nds2018 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 
 const limits = { referenceN: { min: 0, max: 1_000_000 } } as const;
 
@@ -121,6 +121,6 @@ export const adjustedResistanceRule = /* @__PURE__ */ defineRule<AdjustedResista
       },
     ],
     laws: [{ of: 'allowedN', by: { referenceN: 'proportional' } }],
-    cautions: [designCodeDecides, notStructuralDesign],
+    cautions: [ndsDecides, notStructuralDesign],
   }),
 );

@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { nds2018 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPsi, MM_PER_IN, MPA_PER_PSI } from '../inch-pound.ts';
 
 const limits = { diameterMm: { min: 2.5146, max: 25.4 } } as const;
@@ -84,5 +84,5 @@ export const bendingYieldStrengthRule = /* @__PURE__ */ defineRule(() => ({
     },
   })),
   laws: [{ of: 'strengthMPa', by: { diameterMm: 'decreasing' } }],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));

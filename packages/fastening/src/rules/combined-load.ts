@@ -1,6 +1,6 @@
 import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { nds2018 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 
 const resistance = { min: 0.001, max: 1_000_000 };
 const limits = {
@@ -107,5 +107,5 @@ export const combinedLoadRule = /* @__PURE__ */ defineRule<CombinedLoadInput, Co
     },
   ],
   laws: [{ of: 'allowedN', by: { withdrawalN: 'increasing', lateralN: 'increasing' } }],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));

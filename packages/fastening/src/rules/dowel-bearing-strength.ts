@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { nds2018, woodHandbook2021 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPsi, MM_PER_IN, MPA_PER_PSI } from '../inch-pound.ts';
 import { ovendryBasis } from '../withdrawal-terms.ts';
 
@@ -159,5 +159,5 @@ F_{e\theta} = \frac{F_{e\parallel} F_{e\perp}}{F_{e\parallel} \sin^2\theta + F_{
       source: { source: woodHandbook2021, at: 'Eq. 8-3, p. 8-7', confirmed: 'text', tier: 'reprint' },
     },
   ],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));

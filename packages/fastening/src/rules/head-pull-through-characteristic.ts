@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { eurocode5 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { eurocodeDecides, notStructuralDesign } from '../cautions.ts';
 
 const density = { min: 100, max: 1300 };
 const limits = {
@@ -122,5 +122,5 @@ export const headPullThroughCharacteristicRule = /* @__PURE__ */ defineRule(() =
       },
     },
   ],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [eurocodeDecides, notStructuralDesign],
 }));

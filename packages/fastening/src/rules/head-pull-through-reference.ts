@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { nds2018 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
 import { ovendryBasis } from '../withdrawal-terms.ts';
 
@@ -119,5 +119,5 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
       by: { headDiameterMm: 'increasing', sideMm: 'increasing', ovendrySpecificGravityRatio: 'increasing' },
     },
   ],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));

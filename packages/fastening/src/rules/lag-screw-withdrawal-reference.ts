@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { nds2005, nds2015, structuralAnalysisLibrary } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign, steelToo } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign, steelToo } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
 import { ovendryBasis } from '../withdrawal-terms.ts';
 
@@ -135,5 +135,5 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
       by: { diameterMm: 'increasing', threadMm: 'proportional', ovendrySpecificGravityRatio: 'increasing' },
     },
   ],
-  cautions: [designCodeDecides, steelToo, notStructuralDesign],
+  cautions: [ndsDecides, steelToo, notStructuralDesign],
 }));

@@ -6,7 +6,7 @@ import {
   nds2018,
   structuralAnalysisLibrary,
 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
 import { inPounds, MM_PER_IN, MPA_PER_PSI } from '../inch-pound.ts';
 import { printedYieldModes } from '../printed-yield-modes.ts';
 
@@ -286,5 +286,5 @@ IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F
     { of: 'bearingSideN', by: { sideBearingMm: 'proportional', sideStrengthMPa: 'proportional' } },
   ],
   peers: printedYieldModes(),
-  cautions: [designCodeDecides, slipsFirst, notStructuralDesign],
+  cautions: [ndsDecides, slipsFirst, notStructuralDesign],
 }));

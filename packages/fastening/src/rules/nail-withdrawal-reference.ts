@@ -5,7 +5,7 @@ import {
   structuralAnalysisLibrary,
   withdrawalExamplesPage,
 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
 import { ovendryBasis } from '../withdrawal-terms.ts';
 
@@ -132,5 +132,5 @@ export const nailWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
       source: { source: nailWithdrawalNote1965, at: 'p. 1: p = 6900 G^(5/2) D', confirmed: 'text' },
     },
   ],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));

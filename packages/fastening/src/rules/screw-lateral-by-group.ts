@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { civilFormulasHandbook } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
 
 const limits = { diameterMm: { min: 0, max: 30 } } as const;
@@ -96,5 +96,5 @@ export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
     from: { workedByHand: `${inLbf}; ${inN}` },
   })),
   laws: [{ of: 'allowableN', by: { diameterMm: 'increasing' } }],
-  cautions: [designCodeDecides, slipsFirst, notStructuralDesign],
+  cautions: [ndsDecides, slipsFirst, notStructuralDesign],
 }));

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { eurocode5 } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign, steelToo } from '../cautions.ts';
+import { eurocodeDecides, notStructuralDesign, steelToo } from '../cautions.ts';
 
 const limits = {
   diameterMm: { min: 1, max: 30 },
@@ -126,5 +126,5 @@ export const screwWithdrawalCharacteristicRule = /* @__PURE__ */ defineRule(() =
       },
     },
   ],
-  cautions: [designCodeDecides, steelToo, notStructuralDesign],
+  cautions: [eurocodeDecides, steelToo, notStructuralDesign],
 }));

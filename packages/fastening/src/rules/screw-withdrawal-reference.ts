@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { civilFormulasHandbook, nds2018, withdrawalExamplesPage } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign, steelToo } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign, steelToo } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
 import { ovendryBasis } from '../withdrawal-terms.ts';
 
@@ -126,5 +126,5 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
       by: { diameterMm: 'proportional', threadMm: 'proportional', ovendrySpecificGravityRatio: 'increasing' },
     },
   ],
-  cautions: [designCodeDecides, steelToo, notStructuralDesign],
+  cautions: [ndsDecides, steelToo, notStructuralDesign],
 }));

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { nds2018, timberConnectionsCourse } from '@scantling/rules/sources';
-import { designCodeDecides, notStructuralDesign } from '../cautions.ts';
+import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPsi } from '../inch-pound.ts';
 
 const limits = { tensileMPa: { min: 0, max: 3000 } } as const;
@@ -90,5 +90,5 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
     },
   ],
   laws: [{ of: 'strengthMPa', by: { tensileMPa: 'proportional' } }],
-  cautions: [designCodeDecides, notStructuralDesign],
+  cautions: [ndsDecides, notStructuralDesign],
 }));
