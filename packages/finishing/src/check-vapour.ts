@@ -6,6 +6,7 @@ import {
 } from '@scantling/rules/sources';
 import { roomAirIsAnEstimate, vapourLiesLow } from './cautions.ts';
 import { vapourInRoom } from './rules/vapour-in-room.ts';
+import { roomVolume, solventGravity, solventMolarMass, solventVolume } from './solvent-limits.ts';
 
 /** A solvent of the job. */
 export interface EvaporatingSolvent {
@@ -45,9 +46,9 @@ export interface VapourCheck {
 }
 
 const limits = {
-  solventMl: { min: 0, max: 100_000 },
-  specificGravityRatio: { min: 0.5, max: 2 },
-  molarMassGPerMol: { min: 15, max: 500 },
+  solventMl: solventVolume,
+  specificGravityRatio: solventGravity,
+  molarMassGPerMol: solventMolarMass,
   lowerFlammableLimitPct: { min: 0.3, max: 20 },
 } as const;
 
@@ -79,7 +80,7 @@ const levels: readonly (readonly [number, VapourLevel])[] = [
 export function checkVapour(input: VapourCheckInput): VapourCheck {
   const caller = 'checkVapour';
   const { roomVolumeM3, solvents } = input ?? {};
-  requireInputs(caller, { roomVolumeM3 }, { roomVolumeM3: { min: 1, max: 100_000 } });
+  requireInputs(caller, { roomVolumeM3 }, { roomVolumeM3: roomVolume });
   requireThat(caller, Array.isArray(solvents) && solvents.length > 0, 'solvents to be a list with a solvent');
   const vapours = solvents.map((solvent, i) => {
     requireFields(caller, `solvents[${i}]`, solvent, limits);

@@ -1,10 +1,10 @@
 import type { Citation } from '@scantling/rules';
 import {
   flammableLiquidsRuleWashington,
+  nioshPocketGuide,
   oilyRags2017,
   oshaWoodDustPage,
   sprayOperationsRuleWashington,
-  toledoVentilationFormulae,
 } from '@scantling/rules/sources';
 import { oilyRags, productSheet, solvents, vapourLiesLow, woodDust } from './cautions.ts';
 
@@ -58,8 +58,8 @@ export const finishingHazards: readonly Hazard[] = [
     says: solvents,
     citations: [
       {
-        source: toledoVentilationFormulae,
-        at: 'formula 1: the vapour that forms must be carried off by air',
+        source: nioshPocketGuide,
+        at: 'turpentine: a flammable liquid; symptoms, and what to keep off skin and eyes',
         confirmed: 'text',
       },
     ],
@@ -72,6 +72,12 @@ export const finishingHazards: readonly Hazard[] = [
         source: flammableLiquidsRuleWashington,
         at: '(1): smoking, open flames, arcs and spark-producing equipment are prohibited in the area',
         confirmed: 'text',
+      },
+      {
+        source: oilyRags2017,
+        at: 'how can liquids start a fire: their vapours can ignite; not near an open flame',
+        confirmed: 'text',
+        tier: 'reprint',
       },
     ],
   },

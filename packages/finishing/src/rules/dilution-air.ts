@@ -1,14 +1,15 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { industrialVentilation1998, toledoVentilationFormulae } from '@scantling/rules/sources';
 import { productSheet, roomAirIsAnEstimate, solvents } from '../cautions.ts';
+import { roomVolume, solventGravity, solventMolarMass, solventVolume } from '../solvent-limits.ts';
 
 const limits = {
-  evaporationMlPerHour: { min: 0, max: 100_000 },
-  specificGravityRatio: { min: 0.5, max: 2 },
-  molarMassGPerMol: { min: 15, max: 500 },
+  evaporationMlPerHour: solventVolume,
+  specificGravityRatio: solventGravity,
+  molarMassGPerMol: solventMolarMass,
   limitPpm: { min: 0.1, max: 10_000 },
   mixingFactor: { min: 1, max: 10 },
-  roomVolumeM3: { min: 1, max: 100_000 },
+  roomVolumeM3: roomVolume,
 } as const;
 
 export interface DilutionAirInput {

@@ -1,12 +1,13 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { exposureLimitConversion, toledoVentilationFormulae } from '@scantling/rules/sources';
 import { productSheet, solvents, vapourLiesLow } from '../cautions.ts';
+import { roomVolume, solventGravity, solventMolarMass, solventVolume } from '../solvent-limits.ts';
 
 const limits = {
-  solventMl: { min: 0, max: 100_000 },
-  specificGravityRatio: { min: 0.5, max: 2 },
-  molarMassGPerMol: { min: 15, max: 500 },
-  roomVolumeM3: { min: 1, max: 100_000 },
+  solventMl: solventVolume,
+  specificGravityRatio: solventGravity,
+  molarMassGPerMol: solventMolarMass,
+  roomVolumeM3: roomVolume,
 } as const;
 
 export interface VapourInRoomInput {
