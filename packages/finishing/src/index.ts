@@ -52,6 +52,7 @@ export {
   finishAreas,
   type Rabbet,
 } from './finish-areas.ts';
+export { type GlossLevel, type GlossLevelsInput, glossLevels } from './gloss-levels.ts';
 export {
   equivalentGrits,
   type FoundGrit,
@@ -102,6 +103,12 @@ export {
   finishVolume,
   finishVolumeRule,
 } from './rules/finish-volume.ts';
+export {
+  type GlossGeometry,
+  type GlossGeometryInput,
+  glossGeometry,
+  glossGeometryRule,
+} from './rules/gloss-geometry.ts';
 export { type JarHeight, type JarHeightInput, jarHeight, jarHeightRule } from './rules/jar-height.ts';
 export { type LaidFilm, type LaidFilmInput, laidFilm, laidFilmRule } from './rules/laid-film.ts';
 export {

@@ -46,3 +46,19 @@ export interface ExposureLimitRow extends TableRow {
   /** mg to the cubic metre of air; `null` where none is printed. */
   readonly limitMgPerM3: number | null;
 }
+
+/** A level of gloss, by what a gloss meter reads at 60° and at 85°; `null` where there is no limit. */
+export interface GlossLevelRow extends TableRow {
+  /** Its number in the standard. */
+  readonly level: string;
+  /** What it is like. */
+  readonly likeness: string;
+  /** Gloss units. */
+  readonly leastAt60Gu: number | null;
+  /** Gloss units. */
+  readonly mostAt60Gu: number | null;
+  /** Gloss units. */
+  readonly leastAt85Gu: number | null;
+  /** Gloss units. */
+  readonly mostAt85Gu: number | null;
+}
