@@ -58,8 +58,8 @@ export function vocContent(input: VocContentInput): VocContent {
   return { vocGPerL, vocLbPerGal: vocGPerL / 119.82642731689663 };
 }
 
-const grams = { kind: 'number', unit: 'g', ...mass } as const;
-const millilitres = { kind: 'number', unit: 'mL', ...volume } as const;
+const grams = () => ({ kind: 'number', unit: 'g', ...mass }) as const;
+const millilitres = () => ({ kind: 'number', unit: 'mL', ...volume }) as const;
 
 export const vocContentRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/voc-content',
@@ -68,17 +68,17 @@ export const vocContentRule = /* @__PURE__ */ defineRule(() => ({
     'Grams of volatile organic compounds in a litre of finish as applied, water and exempt compounds left out.',
   basis: 'convention',
   inputs: {
-    volatilesG: { ...grams, label: 'All that evaporates' },
-    waterG: { ...grams, label: 'Water among it' },
-    exemptG: { ...grams, label: 'Exempt compounds among it' },
+    volatilesG: { ...grams(), label: 'All that evaporates' },
+    waterG: { ...grams(), label: 'Water among it' },
+    exemptG: { ...grams(), label: 'Exempt compounds among it' },
     volumeMl: {
-      ...millilitres,
+      ...millilitres(),
       min: 1,
       label: 'Liquid as applied',
       help: 'With the thinner that was added.',
     },
-    waterMl: { ...millilitres, label: 'Volume of the water' },
-    exemptMl: { ...millilitres, label: 'Volume of exempt compounds' },
+    waterMl: { ...millilitres(), label: 'Volume of the water' },
+    exemptMl: { ...millilitres(), label: 'Volume of exempt compounds' },
   },
   outputs: {
     vocGPerL: { label: 'Content', unit: 'g/L' },
