@@ -169,7 +169,10 @@ export function checkConditions(input: ConditionsInput): ConditionsCheck {
   requireFields(caller, 'wood', wood, limits.wood);
   const temperatures = [product.leastTemperatureC, product.mostTemperatureC] as const;
   const humidities = [product.leastHumidityPct, product.mostHumidityPct] as const;
-  for (const [name, [least, most]] of Object.entries({ Temperature: temperatures, Humidity: humidities })) {
+  for (const [name, [least, most]] of Object.entries({
+    TemperatureC: temperatures,
+    HumidityPct: humidities,
+  })) {
     requireThat(
       caller,
       least <= most,

@@ -81,7 +81,11 @@ export function checkVapour(input: VapourCheckInput): VapourCheck {
   const caller = 'checkVapour';
   const { roomVolumeM3, solvents } = input ?? {};
   requireInputs(caller, { roomVolumeM3 }, { roomVolumeM3: roomVolume });
-  requireThat(caller, Array.isArray(solvents) && solvents.length > 0, 'solvents to be a list with a solvent');
+  requireThat(
+    caller,
+    Array.isArray(solvents) && solvents.length > 0,
+    `solvents to be a list of at least one solvent, got ${Array.isArray(solvents) ? 'none' : typeof solvents}`,
+  );
   const vapours = solvents.map((solvent, i) => {
     requireFields(caller, `solvents[${i}]`, solvent, limits);
     const { concentrationPpm } = vapourInRoom({ ...solvent, roomVolumeM3 });

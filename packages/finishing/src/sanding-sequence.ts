@@ -205,7 +205,11 @@ export function checkSandingSequence(input: SandingCheckInput): SandingCheck {
   const caller = 'checkSandingSequence';
   requireInputs(caller, input, limits);
   const { grades, onHand, largestSizeRatio } = input;
-  requireThat(caller, Array.isArray(grades) && grades.length > 0, `grades to be a list with a grade`);
+  requireThat(
+    caller,
+    Array.isArray(grades) && grades.length > 0,
+    `grades to be a list of at least one grade, got ${Array.isArray(grades) ? 'none' : typeof grades}`,
+  );
   requireThat(caller, Array.isArray(onHand), `onHand to be a list, got ${typeof onHand}`);
   const given = grades.map((grade, i) => named(caller, `grades[${i}]`, grade));
   const steps = given.slice(1).map((to, i) => {

@@ -204,7 +204,7 @@ test('what cannot be is refused by name', () => {
   expect(refused({ air: undefined })).toThrow('air.temperatureC');
   expect(refused({ wood: { ...good.wood, surfaceC: Number.NaN } })).toThrow('wood.surfaceC between');
   expect(refused({ product: { ...product, mostTemperatureC: 5 } })).toThrow(
-    'product.mostTemperature of at least product.leastTemperature, got 5 and 10',
+    'product.mostTemperatureC of at least product.leastTemperatureC, got 5 and 10',
   );
   expect(() => checkConditions(undefined as unknown as ConditionsInput)).toThrow(RangeError);
 });

@@ -172,7 +172,7 @@ test('what cannot be is refused by name', () => {
   expect(refused({ dampWipe: 'always' })).toThrow('dampWipe');
   const check = (list: unknown) => () =>
     checkSandingSequence({ grades: list as string[], onHand: [], largestSizeRatio: 2 });
-  expect(check([])).toThrow('grades to be a list with a grade');
+  expect(check([])).toThrow('grades to be a list of at least one grade, got none');
   expect(check(['P80', 'P60'])).toThrow('grades[1] finer than the one before');
   expect(check(['P80', 'P80'])).toThrow('grades[1] finer than the one before');
 });

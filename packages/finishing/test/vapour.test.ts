@@ -175,7 +175,7 @@ test('vapour at its limit is as much as its limit, and no solvent is refused', (
   const solvents = [{ ...alcohol, solventMl: 1000, lowerFlammableLimitPct: concentrationPpm / 1e4 }];
   close(checkVapour({ roomVolumeM3: 100, solvents }).ofFlammableLimitPct, 100);
   expect(() => checkVapour({ roomVolumeM3: 100, solvents: [] })).toThrow(
-    'solvents to be a list with a solvent',
+    'solvents to be a list of at least one solvent, got none',
   );
   const wrong = [{ ...solvents[0], lowerFlammableLimitPct: null }] as unknown as typeof solvents;
   expect(() => checkVapour({ roomVolumeM3: 100, solvents: wrong })).toThrow(
