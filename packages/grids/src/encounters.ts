@@ -1,7 +1,10 @@
-import { type Box, fromSides, type Outline, type Range } from './geometry.ts';
+import { type Box, fromSides, nearestPoint, type Outline, type Range } from './geometry.ts';
 import { type Lattice, rowStart } from './lattice.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
+
+/** What is spare at an offset, at the most: its most over a range is at a corner. */
+export type ConvexSpare = (xMm: number, yMm: number) => number;
 
 /**
  * Every hole with everything that it may come near at some offset, hole by hole. A spare is what a hole has beyond the
@@ -14,6 +17,11 @@ export interface Encounters {
   readonly holes: Int32Array;
   /** What is spare at an offset. */
   readonly spareAt: (encounter: number, xMm: number, yMm: number) => number;
+  /**
+   * What is spare to the one point that is nearest at an offset, at the time of the year when it is: no less than what
+   * is spare, and convex over the offsets. `null` where a hole keeps within something.
+   */
+  readonly spareToNearest: (encounter: number, xMm: number, yMm: number) => ConvexSpare | null;
   /** Writes the least and the most that can be spare over a range of offsets into `between`. */
   readonly spareIn: (encounter: number, range: Range, between: Float64Array) => void;
 }
@@ -109,6 +117,20 @@ export function encountersOf(grid: GridTerms, lattice: Lattice, capMm: number): 
       const back = of(y2, i);
       const beyondY = Math.max(front - high(i, yMm), low(i, yMm) - back, (front - back) / 2);
       return fromSides(Math.max(of(x1, i) - x, x - of(x2, i)), beyondY) - of(away, i);
+    },
+    spareToNearest: (i, x, y) => {
+      const { xMm, yMm, obstacle } = meetings[i] as Meeting;
+      const [outline] = obstacle.outlines;
+      if (obstacle.within || !outline) return null;
+      const placeAt = (moved: number, atY: number) => yMm + atY + (yMm + atY - fixed) * moved;
+      const [first, ...others] = [0, of(swell, i), -of(shrink, i)].map((moved) => {
+        const point = nearestPoint(outline, xMm + x, placeAt(moved, y));
+        const awayMm: ConvexSpare = (atX, atY) =>
+          Math.hypot(xMm + atX - point.xMm, placeAt(moved, atY) - point.yMm) - of(away, i);
+        return { awayMm, mm: awayMm(x, y) };
+      });
+      return others.reduce((a, b) => (b.mm < a.mm ? b : a), first as { awayMm: ConvexSpare; mm: number })
+        .awayMm;
     },
     spareIn: (i, r, between) => {
       if (boxes[i] === null) {

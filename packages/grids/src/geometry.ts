@@ -70,13 +70,18 @@ export interface Range {
   readonly y2: number;
 }
 
-/** Distance of a point from the side between two corners. */
-function distanceToSide(xMm: number, yMm: number, a: Point, b: Point): number {
+/** The point of the side between two corners that is nearest to another. */
+function nearestOnSide(xMm: number, yMm: number, a: Point, b: Point): Point {
   const [sideX, sideY] = [b.xMm - a.xMm, b.yMm - a.yMm];
   const lengthSquared = sideX * sideX + sideY * sideY;
   const along = (xMm - a.xMm) * sideX + (yMm - a.yMm) * sideY;
   const share = lengthSquared > 0 ? Math.min(1, Math.max(0, along / lengthSquared)) : 0;
-  return Math.hypot(xMm - a.xMm - share * sideX, yMm - a.yMm - share * sideY);
+  return { xMm: a.xMm + share * sideX, yMm: a.yMm + share * sideY };
+}
+
+function distanceToSide(xMm: number, yMm: number, a: Point, b: Point): number {
+  const nearest = nearestOnSide(xMm, yMm, a, b);
+  return Math.hypot(xMm - nearest.xMm, yMm - nearest.yMm);
 }
 
 /** Every side of a polygon, from one corner to the next. */
@@ -96,6 +101,17 @@ function fromPolygon(xMm: number, yMm: number, corners: readonly Point[]): numbe
     }
   }
   return inside ? -nearestMm : nearestMm;
+}
+
+/** The point of an outline that is nearest to another. */
+export function nearestPoint(outline: Outline, xMm: number, yMm: number): Point {
+  if ('x1' in outline) {
+    const { x1, x2, y1, y2 } = outline;
+    return { xMm: Math.min(x2, Math.max(x1, xMm)), yMm: Math.min(y2, Math.max(y1, yMm)) };
+  }
+  const onSides = sidesOf(outline).map(([a, b]) => nearestOnSide(xMm, yMm, a, b));
+  const away = (point: Point) => Math.hypot(point.xMm - xMm, point.yMm - yMm);
+  return onSides.reduce((a, b) => (away(b) < away(a) ? b : a));
 }
 
 /** Whether a way crosses a side, at its ends or between. */

@@ -91,6 +91,30 @@ function boundFor(wanted: number, { holeCount, capMm }: OffsetProblem, { lost, m
   return toLose < 0 ? Number.NEGATIVE_INFINITY : (mosts[toLose] ?? capMm);
 }
 
+/** So many ranges are mostly enough; where they are not, there is a ridge, and a bound that costs more pays. */
+const EASY_RANGES = 4000;
+
+/**
+ * Most spare that a range leaves where no hole of it may be lost. Where two holes take room from each other, as between
+ * two rails, neither can have more than the mean of both: along such a ridge the mean hardly changes, where what each
+ * could have by itself is far apart from end to end.
+ */
+function sharedBound({ encounters }: OffsetProblem, { range, open }: Open): number {
+  const { x1, x2, y1, y2 } = range;
+  const atCorners: number[][] = [];
+  for (const encounter of open) {
+    const spare = encounters.spareToNearest(encounter, (x1 + x2) / 2, (y1 + y2) / 2);
+    if (spare) atCorners.push([spare(x1, y1), spare(x1, y2), spare(x2, y1), spare(x2, y2)]);
+  }
+  const most = (corners: readonly number[]) => Math.max(...corners);
+  const [first, ...others] = atCorners;
+  if (!first) return Number.POSITIVE_INFINITY;
+  const tightest = others.reduce((a, b) => (most(b) < most(a) ? b : a), first);
+  return Math.min(
+    ...atCorners.map((one) => most(one.map((mm, corner) => (mm + (tightest[corner] as number)) / 2))),
+  );
+}
+
 /** What an offset in a range gives. */
 function at({ encounters, holeCount, capMm }: OffsetProblem, { open, lost }: Open, xMm: number, yMm: number) {
   const { holes, spareAt } = encounters;
@@ -123,10 +147,13 @@ export function searchOffset(
   const unseen: Open = { range, lost: 0, open: everything, boundMm: capMm, mosts: new Float64Array() };
   const whole = survey(problem, unseen, range, capMm);
   let best = { xMm: range.x1, yMm: range.y1, kept: -1, spareMm: 0 };
+  const better = (one: typeof best) =>
+    one.kept > best.kept || (one.kept === best.kept && one.spareMm > best.spareMm);
   const consider = (seen: Open, xMm: number, yMm: number) => {
-    if (at(problem, seen, xMm, yMm).kept < best.kept) return;
+    // What the range has left out can only take away from what is spare.
+    if (!better(at(problem, seen, xMm, yMm))) return;
     const found = at(problem, whole, xMm, yMm);
-    if (found.kept > best.kept || found.spareMm > best.spareMm) best = found;
+    if (better(found)) best = found;
   };
   let rangesSeen = 0;
   /** Halves ranges until nothing is hoped for from any of them, or so many were seen; `boundOf` is what may bind. */
@@ -160,13 +187,23 @@ export function searchOffset(
   for (const [xMm, yMm] of seeds) consider(whole, xMm, yMm);
   const possible = (seen: Open) => holeCount - seen.lost - best.kept;
   const more = (seen: Open) => (boundFor(best.kept + 1, problem, seen) > gapMm ? possible(seen) : 0);
-  const byNumber = settle([whole], more, () => gapMm);
+  // Bounds up to what a range needs to matter for the spare, too: few are then left to look at once more.
+  const byNumber = settle([whole], more, () => Math.max(0, best.spareMm) + gapMm);
   const moreOpen = byNumber.some((seen) => more(seen) > 0);
   const bound = (seen: Open) => Math.min(seen.boundMm, boundFor(best.kept, problem, seen));
+  const hopeful = (seen: Open) => boundFor(best.kept, problem, seen) > best.spareMm + gapMm;
+  const sharedOrNot = (seen: Open) => {
+    const alone = bound(seen);
+    const settled = alone <= best.spareMm + gapMm;
+    if (settled || possible(seen) > 0 || rangesSeen < EASY_RANGES) return alone;
+    return Math.min(alone, sharedBound(problem, seen));
+  };
   const bySpare = settle(
-    byNumber.filter((seen) => possible(seen) >= 0).map((seen) => survey(problem, whole, seen.range, capMm)),
-    (seen) => bound(seen) - best.spareMm - gapMm,
+    byNumber
+      .filter((seen) => possible(seen) >= 0)
+      .map((seen) => (hopeful(seen) ? survey(problem, whole, seen.range, capMm) : seen)),
+    (seen) => sharedOrNot(seen) - best.spareMm - gapMm,
     bound,
   );
-  return { ...best, boundMm: Math.max(best.spareMm, ...bySpare.map(bound)), moreOpen };
+  return { ...best, boundMm: Math.max(best.spareMm, ...bySpare.map(sharedOrNot)), moreOpen };
 }

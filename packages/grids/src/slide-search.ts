@@ -24,7 +24,7 @@ export interface SlideProblem {
   readonly slides: readonly Slide[];
   readonly movement: Movement | undefined;
   /** Holes that may be dropped. */
-  readonly mostDropped: number;
+  readonly mostDroppedCount: number;
   /** How far the answer may stay below the best, and how much more than asked for the best leaves every hole, mm. */
   readonly gapMm: number;
   /** Ranges to look at before the answer is given as it stands. */
@@ -77,7 +77,7 @@ function optionsOf(
   { x1, x2, y1, y2 }: Range,
   lost: readonly number[],
   extraMm: number,
-  { movement, mostDropped }: SlideProblem,
+  { movement, mostDroppedCount }: SlideProblem,
 ): Option[] {
   const { axis, sign, leastMm, mostMm } = slide;
   const [along, beside] =
@@ -92,7 +92,7 @@ function optionsOf(
         ];
   const [behindMm, beforeMm] = sign > 0 ? [along.low, along.high] : [-along.high, -along.low];
   const [least, most] = [leastMm - beforeMm, mostMm - behindMm];
-  const budget = mostDropped - lost.length;
+  const budget = mostDroppedCount - lost.length;
   const gone = new Set(lost);
   const within = sign > 0 ? { from: least, to: most } : { from: -most, to: -least };
   const bodies = slide.bodies.map((body) => ({ ...body, neededMm: body.neededMm + extraMm }));
@@ -129,9 +129,9 @@ function widestWith(
   extraMm: number,
   before: readonly { readonly spreadMm: number }[],
 ): Standing[] {
-  const { slides, mostDropped } = problem;
+  const { slides, mostDroppedCount } = problem;
   const widest: Standing[] = before.map(({ spreadMm }) => ({ spreadMm, options: [] }));
-  if (lost.length > mostDropped) return widest;
+  if (lost.length > mostDroppedCount) return widest;
   const choices = slides.map((slide) => optionsOf(slide, range, lost, extraMm, problem));
   // Where the grid shifts under two parts that widen opposite ways, what one gains the other loses.
   const swing = (axis: Axis, low: number, high: number) => {
@@ -153,10 +153,10 @@ function widestWith(
     if (spreadMm <= (widest[holes.length]?.spreadMm as number)) return;
     const options = choices[chosen.length];
     for (const option of options ?? []) {
-      const both = union(holes, option.holes, mostDropped);
+      const both = union(holes, option.holes, mostDroppedCount);
       if (both) choose(both, [...chosen, option], slidMm + option.slideMm, aheadMm + option.aheadMm);
     }
-    for (let dropped = holes.length; !options && dropped <= mostDropped; dropped++) {
+    for (let dropped = holes.length; !options && dropped <= mostDroppedCount; dropped++) {
       if (spreadMm > (widest[dropped]?.spreadMm as number)) widest[dropped] = { spreadMm, options: chosen };
     }
   };
@@ -193,15 +193,15 @@ function survey(
  * what is found before ranges become points.
  */
 export function searchSlides(problem: SlideProblem, seeds: readonly (readonly [number, number])[]): Widest[] {
-  const { range, encounters, mostDropped, gapMm, mostRanges } = problem;
+  const { range, encounters, mostDroppedCount, gapMm, mostRanges } = problem;
   const none = { spreadMm: Number.NEGATIVE_INFINITY, xMm: 0, yMm: 0, slidesMm: [] as readonly number[] };
-  const best = Array.from({ length: mostDropped + 1 }, () => none);
+  const best = Array.from({ length: mostDroppedCount + 1 }, () => none);
   const consider = (xMm: number, yMm: number) => {
     const lost = new Set<number>();
     for (let i = 0; i < encounters.length; i++) {
       const hole = encounters.holes[i] as number;
       if (!lost.has(hole) && encounters.spareAt(i, xMm, yMm) < -SAME_MM) lost.add(hole);
-      if (lost.size > mostDropped) return;
+      if (lost.size > mostDroppedCount) return;
     }
     const point = { x1: xMm, x2: xMm, y1: yMm, y2: yMm };
     const found = widestWith(

@@ -50,7 +50,7 @@ export interface SlidingBase extends GridTerms {
   /** 1 to 8. */
   readonly parts: readonly SlidingPart[];
   /** Holes that one would do without for a wider base, 0 to 10. */
-  readonly mostDropped: number;
+  readonly mostDroppedCount: number;
 }
 
 /** How a base stands, and where the grid begins so that it can. */
@@ -173,7 +173,7 @@ function standing({ keepOuts, parts }: SlidingBase, slides: readonly Slide[], sl
  * @param base - A grid of given size as for `bestOffset`, and the parts of the base that slide. Keep-outs that are on
  *   no part stay where they are.
  * @returns The widest setting that drops fewest holes, and each wider one with how many holes it costs, up to
- *   `mostDropped`; none where more would be lost wherever the grid begins.
+ *   `mostDroppedCount`; none where more would be lost wherever the grid begins.
  * @throws RangeError where a field is missing or outside its limits, or a part carries what cannot slide.
  * @example
  * ```ts
@@ -185,7 +185,7 @@ function standing({ keepOuts, parts }: SlidingBase, slides: readonly Slide[], sl
  *   ...{ pitchXMm: 100, pitchYMm: 100, columns: 5, rows: 1, holeDiameterMm: 20, edgeMarginMm: 40 },
  *   keepOuts: [leg],
  *   parts: [{ id: 'leg frame', keepOutIds: ['leg'], widensTowards: 'right', leastSlideMm: 0, mostSlideMm: 80 }],
- *   mostDropped: 1,
+ *   mostDroppedCount: 1,
  * });
  * settings.map(({ droppedCount, spreadMm }) => [droppedCount, spreadMm]) // => [[0, 25.0], [1, 80.0]]
  * proven // => true
@@ -195,8 +195,12 @@ export function widestBase(base: SlidingBase): WidestBase {
   const caller = 'widestBase';
   checkGrid(caller, base);
   checkCounts(caller, base.columns, base.rows);
-  const { mostDropped, parts } = base;
-  requireInputs(caller, { mostDropped }, { mostDropped: { min: 0, max: MOST_DROPPED, integer: true } });
+  const { mostDroppedCount, parts } = base;
+  requireInputs(
+    caller,
+    { mostDroppedCount },
+    { mostDroppedCount: { min: 0, max: MOST_DROPPED, integer: true } },
+  );
   checkParts(caller, base);
   const lattice = latticeOf(base);
   const slides = parts.map((part) => slideOf(part, base));
@@ -209,7 +213,7 @@ export function widestBase(base: SlidingBase): WidestBase {
       encounters: encountersOf(staying, lattice, GAP_MM),
       slides,
       movement: base.movement,
-      mostDropped,
+      mostDroppedCount,
       gapMm: GAP_MM,
       mostRanges: Math.min(MOST_RANGES, MOST_MEETINGS / (holeCount * (1 + sliding.size))),
     },
