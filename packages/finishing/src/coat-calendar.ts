@@ -5,8 +5,8 @@ const coatCount = { min: 0, max: 20, integer: true } as const;
 const hours = { min: 0, max: 1000 } as const;
 const clock = { min: 0, max: 24 } as const;
 const limits = {
-  undersideCoats: coatCount,
-  topCoats: coatCount,
+  undersideCoatCount: coatCount,
+  topCoatCount: coatCount,
   layHours: { min: 0.05, max: 24 },
   recoatHours: hours,
   recoatWithinHours: { min: 0, max: 10_000 },
@@ -19,9 +19,9 @@ const limits = {
 
 export interface CoatCalendarInput {
   /** Coats on the underside, 0 to 20. */
-  readonly undersideCoats: number;
+  readonly undersideCoatCount: number;
   /** Coats on the top and the edges, which are laid in one go, 0 to 20. */
-  readonly topCoats: number;
+  readonly topCoatCount: number;
   /** Turn the panel once, when the underside has all its coats, or after each coat. */
   readonly turned: 'once' | 'after each coat';
   /** Time to lay one coat and see to the holes, h, 0.05 to 24. */
@@ -75,18 +75,18 @@ export interface CoatCalendar {
 type Move = Pick<CalendarStep, 'does' | 'face' | 'position'>;
 
 /** What is done in what order: the underside first. */
-function order({ undersideCoats, topCoats, turned }: CoatCalendarInput): Move[] {
+function order({ undersideCoatCount, topCoatCount, turned }: CoatCalendarInput): Move[] {
   const coat = (face: Move['face'], position: number): Move => ({ does: 'coat', face, position });
   const turn = (face: Move['face']): Move => ({ does: 'turn', face, position: 0 });
   const all = (face: Move['face'], count: number) =>
     Array.from({ length: count }, (_, i) => coat(face, i + 1));
-  const rounds = Math.max(undersideCoats, topCoats);
+  const rounds = Math.max(undersideCoatCount, topCoatCount);
   const coats =
     turned === 'once'
-      ? [...all('underside', undersideCoats), ...all('top', topCoats)]
+      ? [...all('underside', undersideCoatCount), ...all('top', topCoatCount)]
       : Array.from({ length: rounds }, (_, i) => [
-          ...(i < undersideCoats ? [coat('underside', i + 1)] : []),
-          ...(i < topCoats ? [coat('top', i + 1)] : []),
+          ...(i < undersideCoatCount ? [coat('underside', i + 1)] : []),
+          ...(i < topCoatCount ? [coat('top', i + 1)] : []),
         ]).flat();
   return coats.flatMap((move, i) => {
     const before = coats[i - 1];
@@ -113,7 +113,7 @@ function sentence({ does, face, position }: Move, sandFirst: boolean): string {
  * ```ts
  * import { coatCalendar } from '@scantling/finishing';
  * const { steps, readyDayIndex } = coatCalendar({
- *   undersideCoats: 1, topCoats: 2, turned: 'once', layHours: 1, recoatHours: 6, recoatWithinHours: 24, turnHours: 4,
+ *   undersideCoatCount: 1, topCoatCount: 2, turned: 'once', layHours: 1, recoatHours: 6, recoatWithinHours: 24, turnHours: 4,
  *   useDays: 3, opensHours: 8, closesHours: 18, startsHours: 8,
  * });
  * steps.map(({ does, face, dayIndex, clockHours }) => `day ${dayIndex}, ${clockHours} h: ${does}, ${face}`) // => ['day 1, 8 h: coat, underside', 'day 1, 13 h: turn, top', 'day 1, 13 h: coat, top', 'day 2, 8 h: coat, top']

@@ -19,7 +19,7 @@ export interface SheenOfCoatsInput {
   /** How the last coat is to look. */
   readonly sheen: Sheen;
   /** How many of the last coats have that sheen, 1 to all of them; one is enough, a second evens it out. */
-  readonly lastCoats: number;
+  readonly lastCoatCount: number;
 }
 
 export interface SheenOfCoats {
@@ -37,20 +37,24 @@ export interface SheenOfCoats {
  * @example
  * ```ts
  * import { sheenOfCoats } from '@scantling/finishing';
- * sheenOfCoats({ coats: 4, sheen: 'satin', lastCoats: 1 }).sheens // => ['gloss', 'gloss', 'gloss', 'satin']
+ * sheenOfCoats({ coats: 4, sheen: 'satin', lastCoatCount: 1 }).sheens // => ['gloss', 'gloss', 'gloss', 'satin']
  * ```
  */
 export function sheenOfCoats(input: SheenOfCoatsInput): SheenOfCoats {
   requireInputs('sheenOfCoats', input, {
     coats: { min: 1, max: 50, integer: true },
-    lastCoats: { min: 1, max: 50, integer: true },
+    lastCoatCount: { min: 1, max: 50, integer: true },
   });
-  const { coats, sheen, lastCoats } = input;
+  const { coats, sheen, lastCoatCount } = input;
   requireSheen('sheenOfCoats', 'sheen', sheen);
-  requireThat('sheenOfCoats', lastCoats <= coats, `lastCoats at most coats, got ${lastCoats} and ${coats}`);
+  requireThat(
+    'sheenOfCoats',
+    lastCoatCount <= coats,
+    `lastCoatCount at most coats, got ${lastCoatCount} and ${coats}`,
+  );
   const below = isDuller(sheen, 'gloss') ? 'gloss' : sheen;
   return {
-    sheens: Array.from({ length: coats }, (_, i) => (i < coats - lastCoats ? below : sheen)),
+    sheens: Array.from({ length: coats }, (_, i) => (i < coats - lastCoatCount ? below : sheen)),
     why: [
       'The last coat alone makes the sheen: as the film dries it is drawn down over the particles of flatting agent near its surface, which makes it rough by a hair, and what lies beneath does not matter.',
       ...(below === sheen

@@ -1,3 +1,5 @@
+import { plusZero } from '@scantling/rules';
+
 /** A number of at most so many decimals, in whole steps of the last of them; `null` where it has more. */
 export function inSteps(value: number, decimals: number): number | null {
   const stepsInOne = 10 ** decimals;
@@ -11,5 +13,5 @@ const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDiv
 /** Whole numbers in the same ratio, as small as they can be; all nought stay so. */
 export function lowestTerms(wholes: readonly number[]): number[] {
   const divisor = wholes.reduce(commonDivisor, 0) || 1;
-  return wholes.map((whole) => whole / divisor);
+  return wholes.map((whole) => plusZero(whole / divisor));
 }

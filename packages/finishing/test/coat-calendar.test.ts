@@ -6,8 +6,8 @@ import { type CalendarStep, type CoatCalendarInput, coatCalendar } from '../src/
 /** Whole hours, so that every start there is can be tried. */
 const jobs: fc.Arbitrary<CoatCalendarInput> = fc
   .record({
-    undersideCoats: fc.integer({ min: 0, max: 4 }),
-    topCoats: fc.integer({ min: 0, max: 4 }),
+    undersideCoatCount: fc.integer({ min: 0, max: 4 }),
+    topCoatCount: fc.integer({ min: 0, max: 4 }),
     turned: fc.constantFrom('once', 'after each coat'),
     layHours: fc.integer({ min: 1, max: 4 }),
     recoatHours: fc.integer({ min: 0, max: 40 }),
@@ -18,7 +18,7 @@ const jobs: fc.Arbitrary<CoatCalendarInput> = fc
     open: fc.integer({ min: 0, max: 8 }),
     startsHours: fc.integer({ min: 0, max: 24 }),
   })
-  .filter(({ undersideCoats, topCoats }) => undersideCoats + topCoats > 0)
+  .filter(({ undersideCoatCount, topCoatCount }) => undersideCoatCount + topCoatCount > 0)
   .map(({ window, open, ...job }) => ({
     ...job,
     turned: job.turned as CoatCalendarInput['turned'],
@@ -72,17 +72,18 @@ describe('coatCalendar', () => {
         const { steps } = coatCalendar(job);
         const coats = steps.filter(({ does }) => does === 'coat');
         for (const [face, count] of [
-          ['underside', job.undersideCoats],
-          ['top', job.topCoats],
+          ['underside', job.undersideCoatCount],
+          ['top', job.topCoatCount],
         ] as const) {
           const positions = coats.filter((one) => one.face === face).map(({ position }) => position);
           expect(positions).toEqual(Array.from({ length: count }, (_, i) => i + 1));
         }
-        if (job.undersideCoats > 0) expect(coats[0]?.face).toBe('underside');
+        if (job.undersideCoatCount > 0) expect(coats[0]?.face).toBe('underside');
         const up = coats.map(({ face }) => face);
         const turns = up.filter((face, i) => i > 0 && face !== up[i - 1]).length;
         expect(steps.filter(({ does }) => does === 'turn')).toHaveLength(turns);
-        if (job.turned === 'once') expect(turns).toBe(job.undersideCoats > 0 && job.topCoats > 0 ? 1 : 0);
+        if (job.turned === 'once')
+          expect(turns).toBe(job.undersideCoatCount > 0 && job.topCoatCount > 0 ? 1 : 0);
         for (const one of coats) expect(one.says).toMatch(/mouths of the holes.*walls.*drips/);
       }),
     );
@@ -139,8 +140,8 @@ describe('coatCalendar', () => {
   });
 
   const job: CoatCalendarInput = {
-    undersideCoats: 2,
-    topCoats: 2,
+    undersideCoatCount: 2,
+    topCoatCount: 2,
     turned: 'once',
     layHours: 1,
     recoatHours: 6,
@@ -167,8 +168,8 @@ describe('coatCalendar', () => {
   });
 
   test.each<[object, string]>([
-    [{ undersideCoats: 0, topCoats: 0 }, 'some coat on one of the faces, got none'],
-    [{ topCoats: 1.5 }, 'topCoats a whole number between 0 and 20, got 1.5'],
+    [{ undersideCoatCount: 0, topCoatCount: 0 }, 'some coat on one of the faces, got none'],
+    [{ topCoatCount: 1.5 }, 'topCoatCount a whole number between 0 and 20, got 1.5'],
     [{ recoatWithinHours: 5 }, 'recoatHours at most recoatWithinHours, got 6 and 5'],
     [{ closesHours: 8.5 }, 'closesHours at least layHours after opensHours, got 8.5, 1 and 8'],
     [{ turned: 'twice' }, 'turned to be one of'],

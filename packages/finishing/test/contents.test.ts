@@ -8,8 +8,6 @@ import {
   mixLiquids,
   thinnedSolids,
   vocContent,
-  vocOfSolids,
-  volumeSolids,
 } from '../src/index.ts';
 
 const close = (ours: number | null, theirs: number | null, relative = 1e-9) =>
@@ -82,74 +80,6 @@ test('a worked answer on a water-borne liquid comes out by the mix as well', () 
   const mix = mixLiquids({ liquids: [one], waterDensityGPerL: 8.33 * LB_PER_GAL });
   expectWithin(mix.solventGPerL / LB_PER_GAL, 2.23, 0.005, 'true VOC');
   expectWithin(mix.vocLbPerGal, 4.87, 0.005, 'less water');
-});
-
-describe('data sheets', () => {
-  // Source: safety data sheet of an oil-modified polyurethane (1999), as text: 7.29 lb/gal, specific gravity 0.88, 66 %
-  // volatile by volume, mineral spirits 58 to 59 % by weight, 4.24 lb/gal or 509 g/L. Density of the spirits from memory.
-  test('of an oil-modified polyurethane agree with themselves', () => {
-    const densityGPerL = 880;
-    expectWithin(densityGPerL / LB_PER_GAL, 7.29, 0.06, 'weight of a gallon, from the specific gravity');
-    for (const spiritsPct of [58, 59]) {
-      const solids = volumeSolids({
-        massSolidsPct: 100 - spiritsPct,
-        densityGPerL,
-        volatileDensityGPerL: 780,
-      });
-      expectWithin(solids.volumeSolidsPct, 34, 0.7, '100 − 66 % volatile by volume');
-      expectWithin((spiritsPct / 100) * 7.29, 4.24, 0.065, 'solvent, lb/gal');
-    }
-    expectWithin(4.24 * LB_PER_GAL, 509, 1.5, 'the same in g/L, which the sheet turns with 120');
-  });
-
-  // Source: data sheet of a water-borne spar varnish, as text: 8.50 to 8.60 lb/gal (1.02 to 1.03 kg/L), 26.6 to 27.3 %
-  // solids by weight, 24.6 to 25.6 % by volume, below 275 g/L (2.30 lb/gal). What evaporates is nearly all water.
-  test('of a water-borne varnish agree with themselves', () => {
-    expectWithin(8.5 * LB_PER_GAL, 1020, 5, 'density, low');
-    expectWithin(8.6 * LB_PER_GAL, 1030, 5, 'density, high');
-    expectWithin(275 / LB_PER_GAL, 2.3, 0.006, 'limit of solvent');
-    const middle = volumeSolids({
-      massSolidsPct: 26.95,
-      densityGPerL: 8.55 * LB_PER_GAL,
-      volatileDensityGPerL: 998,
-    });
-    expectWithin(middle.volumeSolidsPct, 25.1, 0.5, 'solids by volume, middle of the range');
-  });
-});
-
-describe('vocOfSolids', () => {
-  // Source: 30 TAC 115.423(1): S = C / (1 − C/D), D = 7.36 lb/gal.
-  test('is the solvent of the liquid over its solids by volume', () => {
-    fc.assert(
-      fc.property(
-        numberArb({ min: 0, max: 0.95 }),
-        numberArb({ min: 600, max: 1700 }),
-        (solvent, density) => {
-          const vocGPerL = Math.min(1000, solvent * density);
-          const { perSolidsGPerL } = vocOfSolids({ vocGPerL, solventDensityGPerL: density });
-          close(perSolidsGPerL * (1 - vocGPerL / density), vocGPerL);
-        },
-      ),
-    );
-  });
-
-  test('stays the same however much of the very solvent is added', () => {
-    fc.assert(
-      fc.property(
-        numberArb({ min: 1, max: 60 }),
-        numberArb({ min: 0, max: 100 }),
-        (solidsPct, thinnerPct) => {
-          const solventOf = (solids: number) => ((100 - solids) / 100) * 780;
-          const thinned = thinnedSolids({ volumeSolidsPct: solidsPct, thinnerPct }).thinnedSolidsPct;
-          fc.pre(thinned > 6);
-          const before = vocOfSolids({ vocGPerL: solventOf(solidsPct), solventDensityGPerL: 780 });
-          const after = vocOfSolids({ vocGPerL: solventOf(thinned), solventDensityGPerL: 780 });
-          // The solids are the same; the thinner comes on top, as much as it was of the liquid.
-          close(after.perSolidsGPerL, before.perSolidsGPerL + ((thinnerPct / 100) * 780) / (solidsPct / 100));
-        },
-      ),
-    );
-  });
 });
 
 describe('mixLiquids', () => {

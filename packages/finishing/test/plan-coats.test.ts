@@ -193,12 +193,12 @@ describe('sheenOfCoats', () => {
     const counts = fc.tuple(fc.integer({ min: 1, max: 50 }), fc.integer({ min: 1, max: 50 }));
     fc.assert(
       fc.property(sheen, counts, (wanted, [one, other]) => {
-        const [lastCoats, coats] = [Math.min(one, other), Math.max(one, other)];
-        const { sheens, why } = sheenOfCoats({ coats, sheen: wanted, lastCoats } as SheenOfCoatsInput);
+        const [lastCoatCount, coats] = [Math.min(one, other), Math.max(one, other)];
+        const { sheens, why } = sheenOfCoats({ coats, sheen: wanted, lastCoatCount } as SheenOfCoatsInput);
         expect(sheens).toHaveLength(coats);
-        expect(sheens.slice(-lastCoats)).toEqual(Array(lastCoats).fill(wanted));
+        expect(sheens.slice(-lastCoatCount)).toEqual(Array(lastCoatCount).fill(wanted));
         const below = wanted === 'high gloss' ? 'high gloss' : 'gloss';
-        expect(sheens.slice(0, -lastCoats)).toEqual(Array(coats - lastCoats).fill(below));
+        expect(sheens.slice(0, -lastCoatCount)).toEqual(Array(coats - lastCoatCount).fill(below));
         expect(why[0]).toContain('The last coat alone makes the sheen');
         expect(why.length > 1).toBe(
           !wanted.endsWith(' gloss') && wanted !== 'gloss' ? true : wanted === 'silk gloss',
@@ -223,9 +223,9 @@ describe('sheenOfCoats', () => {
   });
 
   test.each<[object, string]>([
-    [{ coats: 0, sheen: 'satin', lastCoats: 1 }, 'coats a whole number between 1 and 50, got 0'],
-    [{ coats: 2, sheen: 'satin', lastCoats: 3 }, 'lastCoats at most coats, got 3 and 2'],
-    [{ coats: 2, sheen: 'toString', lastCoats: 1 }, 'sheen to be one of'],
+    [{ coats: 0, sheen: 'satin', lastCoatCount: 1 }, 'coats a whole number between 1 and 50, got 0'],
+    [{ coats: 2, sheen: 'satin', lastCoatCount: 3 }, 'lastCoatCount at most coats, got 3 and 2'],
+    [{ coats: 2, sheen: 'toString', lastCoatCount: 1 }, 'sheen to be one of'],
   ])('refuses %o', (input, says) => {
     expect(() => sheenOfCoats(input as SheenOfCoatsInput)).toThrow(`sheenOfCoats requires ${says}`);
   });

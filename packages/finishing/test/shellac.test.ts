@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { shellacCut, shellacFlakes, shellacThinning } from '../src/index.ts';
+import { printedShellacThinning as cells } from './printed-shellac-thinning.ts';
 
 const close = (ours: number, theirs: number) =>
   expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(1e-9 * Math.abs(theirs) + 1e-12);
@@ -35,21 +36,6 @@ test('a pound cut is a pound to the gallon', () => {
 });
 
 describe('a table of a woodworking magazine', () => {
-  // Source: `shellac-conversion-table`: parts of alcohol to one part of what there is, as text. Rows by what there is,
-  // columns by what is wanted, lb.
-  const wanted = [0.25, 0.5, 1, 1.5, 2, 3];
-  const printed: Readonly<Record<number, readonly number[]>> = {
-    0.5: [1],
-    1: [3, 7 / 8],
-    1.5: [4.5, 5 / 3, 1 / 3],
-    2: [5, 2, 2 / 3, 1 / 4],
-    3: [8.75, 3.75, 1.5, 3 / 4, 1 / 3],
-    4: [11, 5, 2, 1.25, 3 / 4, 1 / 4],
-    5: [12.75, 5.75, 2.75, 1.5, 1, 7 / 8],
-  };
-  const cells = Object.entries(printed).flatMap(([from, row]) =>
-    row.map((parts, i) => [Number(from), wanted[i] ?? Number.NaN, parts] as const),
-  );
   // Its own note: 2 lb of flakes in a gallon make 1.2 gal, 3 lb roughly 1.3, 4 lb 1.4. So a pound takes a tenth of a gallon.
   const flakeDensityGPerL = 10 * LB_PER_GAL;
 

@@ -62,8 +62,8 @@ export function alligation(input: AlligationInput): Alligation {
   return {
     strongerParts,
     weakerParts,
-    strongerMl: plusZero((batchMl * (targetPct - weakerPct)) / (strongerPct - weakerPct)),
-    weakerMl: plusZero((batchMl * (strongerPct - targetPct)) / (strongerPct - weakerPct)),
+    strongerMl: plusZero(batchMl * ((targetPct - weakerPct) / (strongerPct - weakerPct))),
+    weakerMl: plusZero(batchMl * ((strongerPct - targetPct) / (strongerPct - weakerPct))),
   };
 }
 

@@ -12,7 +12,7 @@ export interface VolumeSolidsInput {
   readonly massSolidsPct: number;
   /** Density of the finish, g/L, 500 to 2500. */
   readonly densityGPerL: number;
-  /** Density of what evaporates, g/L, 500 to 2000; its volume must fit in the finish. */
+  /** Density of what evaporates, g/L, 500 to 2000; its volume must leave at least 1 % for the solids. */
   readonly volatileDensityGPerL: number;
 }
 
@@ -25,7 +25,7 @@ export interface VolumeSolids {
  * Solids by volume from solids by weight: what evaporates is weighed, turned into a volume, and taken away.
  *
  * @returns Solids by volume, %.
- * @throws RangeError where an input is outside its limits, or what evaporates would be more than the finish.
+ * @throws RangeError where an input is outside its limits, or what evaporates would leave less than 1 % by volume.
  * Source: an answer of a resource centre for coatings; volumes are taken to add up.
  * @example
  * ```ts
@@ -39,8 +39,8 @@ export function volumeSolids(input: VolumeSolidsInput): VolumeSolids {
   const volatilePct = ((100 - input.massSolidsPct) * input.densityGPerL) / input.volatileDensityGPerL;
   requireThat(
     'volumeSolids',
-    volatilePct <= 100,
-    `volatileDensityGPerL high enough for what evaporates to fit in, got ${input.volatileDensityGPerL}`,
+    volatilePct <= 99,
+    `volatileDensityGPerL high enough to leave 1 % for solids, got ${input.volatileDensityGPerL}`,
   );
   return { volumeSolidsPct: 100 - volatilePct };
 }
@@ -78,9 +78,9 @@ export const volumeSolidsRule = /* @__PURE__ */ defineRule(() => ({
   },
   requires: [
     {
-      says: 'what evaporates to fit in the finish',
+      says: 'what evaporates to leave at least 1 % by volume',
       holds: ({ massSolidsPct, densityGPerL, volatileDensityGPerL }) =>
-        ((100 - massSolidsPct) * densityGPerL) / volatileDensityGPerL <= 100,
+        ((100 - massSolidsPct) * densityGPerL) / volatileDensityGPerL <= 99,
     },
   ],
   sources: [
