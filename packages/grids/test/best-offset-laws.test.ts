@@ -201,6 +201,43 @@ describe('bestOffset, laws', () => {
     );
   });
 
+  test('everything in the way a pitch further on has the same answer', () => {
+    const inTheMiddle = fc.record({
+      ...{ pitchXMm: mm(40, 80), pitchYMm: mm(40, 80), holeDiameterMm: mm(1, 20), edgeMarginMm: mm(0, 10) },
+      rails: fc.array(
+        fc.record({
+          xMm: mm(0, 80),
+          yMm: mm(0, 80),
+          lengthMm: mm(1, 60),
+          widthMm: mm(1, 60),
+          angleDeg: mm(-90, 90),
+        }),
+        { minLength: 1, maxLength: 3 },
+      ),
+      on: fc.tuple(fc.integer({ min: 0, max: 2 }), fc.integer({ min: 0, max: 2 })),
+    });
+    fc.assert(
+      fc.property(inTheMiddle, ({ rails, on: [columns, rows], ...terms }) => {
+        const found = [0, 1].map((moved) => {
+          const shiftedMm = { x: moved * columns * terms.pitchXMm, y: moved * rows * terms.pitchYMm };
+          return bestOffset({
+            ...terms,
+            // So far from the edges that none of them is nearer than a rail is.
+            panel: { lengthMm: 800, widthMm: 800 },
+            keepOuts: rails.map((at, i) => ({
+              ...{ ...at, shape: 'rectangle', id: `rail ${i}`, clearanceMm: 2, belongsTo: 'base' },
+              ...{ xMm: 250 + at.xMm + shiftedMm.x, yMm: 250 + at.yMm + shiftedMm.y },
+            })),
+          });
+        });
+        const [here, there] = found as [ReturnType<typeof bestOffset>, ReturnType<typeof bestOffset>];
+        expect(there.keptCount).toBe(here.keptCount);
+        expect(Math.abs((there.spareMm ?? 0) - (here.spareMm ?? 0))).toBeLessThanOrEqual(GAP_MM + 1e-6);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
   test('half a turn of everything, and any scale, have the same answer', () => {
     fc.assert(
       fc.property(gridArb, fc.constantFrom(0.5, 2, 10), ({ staggered: _, ...grid }, times) => {
