@@ -24,3 +24,7 @@ export const roomAirIsAnEstimate =
 /** Common practice, no source. */
 export const woodDust =
   'Wood dust harms the lungs and burns: draw it off at the tool, wear a mask that is made for it, keep flames and sparks away, and do not blow it about.';
+
+/** Common practice, no source. */
+export const markedJar =
+  'A jar for finish is never again one for food or drink: write on it what is in it, and keep it from children.';

@@ -1,5 +1,6 @@
 import { requireInputs, requireThat } from '@scantling/rules';
 import { nearestMark } from '@scantling/units';
+import { compatible, markedJar } from './cautions.ts';
 import { jarHeight } from './rules/jar-height.ts';
 import { mixByParts } from './rules/mix-by-parts.ts';
 
@@ -41,6 +42,7 @@ export interface JarMarks {
   readonly partMm: number;
   /** The farthest that a liquid's share of the mix is off what its parts say, for the rounding of marks, % of the mix. */
   readonly offByPct: number;
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -77,5 +79,10 @@ export function jarMarks(input: JarMarksInput): JarMarks {
   const shares = marks.map(({ volumeMl }, i) =>
     Math.abs((volumeMl * mmPerMl) / belowMm - (volumesMl[i] as number) / batchMl),
   );
-  return { marks, partMm: partMl * mmPerMl, offByPct: 100 * Math.max(...shares) };
+  return {
+    marks,
+    partMm: partMl * mmPerMl,
+    offByPct: 100 * Math.max(...shares),
+    cautions: [markedJar, compatible],
+  };
 }

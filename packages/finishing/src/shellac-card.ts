@@ -1,7 +1,7 @@
 import type { Citation } from '@scantling/rules';
 import { gnuUnits, poundCutAnswer } from '@scantling/rules/sources';
 import { productSheet, solvents } from './cautions.ts';
-import { shellacLimits } from './shellac.ts';
+import { flakeLimits } from './shellac.ts';
 
 /** What the cards of the rules on shellac have in common. */
 export const shellacCard = () => ({
@@ -17,7 +17,7 @@ export const shellacCard = () => ({
     kind: 'number' as const,
     label: 'Density of the flakes',
     unit: 'g/L' as const,
-    ...shellacLimits.flakeDensityGPerL,
+    ...flakeLimits,
     help: 'How much room they take once dissolved; 1035 to 1200 is reported, from memory.',
   },
   sources: [

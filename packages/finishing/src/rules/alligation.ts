@@ -3,10 +3,11 @@ import { alligationAnswer2022, alligationAnswer2023, alligationHandout } from '@
 import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
 import { inSteps, lowestTerms } from '../whole-numbers.ts';
 
+const percent = { min: 0, max: 100 } as const;
 const limits = {
-  strongerPct: { min: 0, max: 100 },
-  weakerPct: { min: 0, max: 100 },
-  targetPct: { min: 0, max: 100 },
+  strongerPct: percent,
+  weakerPct: percent,
+  targetPct: percent,
   batchMl: { min: 0, max: 1_000_000 },
 } as const;
 

@@ -1,5 +1,5 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
-import { compatible } from '../cautions.ts';
+import { compatible, markedJar } from '../cautions.ts';
 
 const limits = {
   volumeMl: { min: 0, max: 1_000_000 },
@@ -63,8 +63,5 @@ export const jarHeightRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   laws: [{ of: 'heightMm', by: { volumeMl: 'proportional', innerDiameterMm: 'decreasing' } }],
-  cautions: [
-    'For mixing only, and not for drinking or food: mark the jar with what is in it and keep it from children.',
-    compatible,
-  ],
+  cautions: [markedJar, compatible],
 }));

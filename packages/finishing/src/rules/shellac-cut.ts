@@ -1,9 +1,13 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { shellacConversionTable } from '@scantling/rules/sources';
-import { G_PER_L, shellacLimits } from '../shellac.ts';
+import { flakeLimits, G_PER_L } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
-const limits = { flakesG: { min: 0, max: 50_000 }, alcoholMl: { min: 1, max: 100_000 } } as const;
+const limits = {
+  flakesG: { min: 0, max: 50_000 },
+  alcoholMl: { min: 1, max: 100_000 },
+  flakeDensityGPerL: flakeLimits,
+} as const;
 
 export interface ShellacCutInput {
   /** Flakes dissolved, g, 0 to 50 000. */
@@ -37,7 +41,7 @@ export interface ShellacCut {
  * ```
  */
 export function shellacCut(input: ShellacCutInput): ShellacCut {
-  requireInputs('shellacCut', input, { ...limits, flakeDensityGPerL: shellacLimits.flakeDensityGPerL });
+  requireInputs('shellacCut', input, limits);
   const gPerAlcoholL = plusZero((input.flakesG * 1000) / input.alcoholMl);
   const concentrationGPerL = gPerAlcoholL / (1 + gPerAlcoholL / input.flakeDensityGPerL);
   return {

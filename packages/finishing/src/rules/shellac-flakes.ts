@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { poundCutAnswer } from '@scantling/rules/sources';
-import { type CutPer, G_PER_L, shellacLimits } from '../shellac.ts';
+import { type CutPer, cutLimits, flakeLimits, G_PER_L, shellacMlLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
 export interface ShellacFlakesInput {
@@ -35,8 +35,11 @@ export interface ShellacFlakes {
  * ```
  */
 export function shellacFlakes(input: ShellacFlakesInput): ShellacFlakes {
-  const { cutLbPerGal, volumeMl, flakeDensityGPerL } = shellacLimits;
-  requireInputs('shellacFlakes', input, { cutLbPerGal, alcoholMl: volumeMl, flakeDensityGPerL });
+  requireInputs('shellacFlakes', input, {
+    cutLbPerGal: cutLimits,
+    alcoholMl: shellacMlLimits,
+    flakeDensityGPerL: flakeLimits,
+  });
   requireChoice('shellacFlakes', 'cutPer', input.cutPer, ['alcohol', 'solution']);
   const gPerL = input.cutLbPerGal * G_PER_L;
   // Of a litre of solution the flakes leave only a part to the alcohol.
@@ -57,10 +60,10 @@ export const shellacFlakesRule = /* @__PURE__ */ defineRule<ShellacFlakesInput, 
         kind: 'number',
         label: 'Cut',
         unit: 'lb/gal',
-        ...shellacLimits.cutLbPerGal,
-        help: 'Pounds of flakes to the US gallon: 1 for a sealer, 2 to 3 for brushing.',
+        ...cutLimits,
+        help: 'Pounds of flakes to the US gallon: 1 for a sealer, 2 to 3 for brushing. 1 lb/gal is 119.8 g/L.',
       },
-      alcoholMl: { kind: 'number', label: 'Alcohol', unit: 'mL', ...shellacLimits.volumeMl },
+      alcoholMl: { kind: 'number', label: 'Alcohol', unit: 'mL', ...shellacMlLimits },
       flakeDensityGPerL,
       cutPer,
     },

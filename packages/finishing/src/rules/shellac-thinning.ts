@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs, requireThat } from '@scantling/rules';
 import { shellacConversionTable } from '@scantling/rules/sources';
-import { type CutPer, G_PER_L, shellacLimits } from '../shellac.ts';
+import { type CutPer, cutLimits, flakeLimits, G_PER_L, shellacMlLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
 export interface ShellacThinningInput {
@@ -35,12 +35,11 @@ export interface ShellacThinning {
  * ```
  */
 export function shellacThinning(input: ShellacThinningInput): ShellacThinning {
-  const { cutLbPerGal, volumeMl, flakeDensityGPerL } = shellacLimits;
   requireInputs('shellacThinning', input, {
-    solutionMl: volumeMl,
-    fromCutLbPerGal: cutLbPerGal,
-    toCutLbPerGal: cutLbPerGal,
-    flakeDensityGPerL,
+    solutionMl: shellacMlLimits,
+    fromCutLbPerGal: cutLimits,
+    toCutLbPerGal: cutLimits,
+    flakeDensityGPerL: flakeLimits,
   });
   requireChoice('shellacThinning', 'cutPer', input.cutPer, ['alcohol', 'solution']);
   const { fromCutLbPerGal: from, toCutLbPerGal: to } = input;
@@ -52,7 +51,7 @@ export function shellacThinning(input: ShellacThinningInput): ShellacThinning {
 
 export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInput, ShellacThinning>(() => {
   const { sources, cautions, flakeDensityGPerL, cutPer } = shellacCard();
-  const cut = { kind: 'number', unit: 'lb/gal', ...shellacLimits.cutLbPerGal } as const;
+  const cut = { kind: 'number', unit: 'lb/gal', ...cutLimits } as const;
   return {
     id: 'finishing/shellac-thinning',
     title: 'Shellac from one cut to a lighter one',
@@ -60,7 +59,7 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
       'How much alcohol to add to dissolved shellac of a known cut, so that it has the lighter cut wanted.',
     basis: 'derived',
     inputs: {
-      solutionMl: { kind: 'number', label: 'Solution there is', unit: 'mL', ...shellacLimits.volumeMl },
+      solutionMl: { kind: 'number', label: 'Solution there is', unit: 'mL', ...shellacMlLimits },
       fromCutLbPerGal: { ...cut, label: 'Its cut' },
       toCutLbPerGal: { ...cut, label: 'Cut wanted' },
       flakeDensityGPerL,
