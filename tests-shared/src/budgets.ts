@@ -236,5 +236,6 @@ export const budgets: readonly Budget[] = [
     maxGzipBytes: 3350,
     citesSources: true,
   },
+  { package: '@scantling/stock', imports: ['boardFeet'], maxGzipBytes: 500 },
   { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 18_000, citesSources: true },
 ];
