@@ -6,18 +6,21 @@ import {
   buyFinish,
   type ContainerSize,
   type FinishUse,
-  type JarMarksInput,
-  jarMarks,
-  mixByParts,
   type PlanBatchesInput,
   planBatches,
 } from '../src/index.ts';
 
 describe('buyFinish', () => {
-  const size: fc.Arbitrary<ContainerSize> = fc.record({
+  const anySize: fc.Arbitrary<ContainerSize> = fc.record({
     volumeMl: fc.integer({ min: 100, max: 1200 }),
     eachPrice: fc.integer({ min: 0, max: 4000 }).map((hundredths) => hundredths / 100),
   });
+  /** Sizes that are multiples of each other at prices that are too: many ways cost the same. */
+  const evenSize: fc.Arbitrary<ContainerSize> = fc.record({
+    volumeMl: fc.constantFrom(250, 500, 750),
+    eachPrice: fc.constantFrom(5, 10, 15),
+  });
+  const size = fc.oneof(anySize, evenSize);
   const shopping = fc.record({
     neededMl: numberArb({ min: 0, max: 2500 }),
     sizes: fc.array(size, { minLength: 1, maxLength: 3 }),
@@ -72,6 +75,19 @@ describe('buyFinish', () => {
       ),
       { numRuns: 40 },
     );
+  });
+
+  test('of ways that cost the same it takes the one that leaves least, and then the fewest', () => {
+    const counts = (neededMl: number, sizes: ContainerSize[]) =>
+      buyFinish({ neededMl, sizes }).buy.map(({ count }) => count);
+    const [small, half, whole] = [
+      { volumeMl: 250, eachPrice: 5 },
+      { volumeMl: 500, eachPrice: 10 },
+      { volumeMl: 750, eachPrice: 10 },
+    ] as const;
+    expect(counts(500, [small, half])).toEqual([0, 1]);
+    expect(counts(500, [half, small])).toEqual([1, 0]);
+    expect(counts(400, [whole, half])).toEqual([0, 1]);
   });
 
   test('nothing is needed, nothing is bought', () => {
@@ -204,83 +220,5 @@ describe('planBatches', () => {
     ],
   ])('refuses %o', (input, says) => {
     expect(() => planBatches(input as PlanBatchesInput)).toThrow(`planBatches requires ${says}`);
-  });
-});
-
-describe('jarMarks', () => {
-  const jar = fc.record({
-    parts: fc.array(numberArb({ min: 0.5, max: 20 }), { minLength: 1, maxLength: 5 }),
-    batchMl: numberArb({ min: 100, max: 3000 }),
-    innerDiameterMm: numberArb({ min: 40, max: 200 }),
-  });
-
-  test('a fine ruler pours the mix itself', () => {
-    fc.assert(
-      fc.property(jar, (input) => {
-        const { marks, partMm, offByPct } = jarMarks({ ...input, stepMm: 0.001 });
-        const { partMl, volumesMl } = mixByParts(input);
-        expect(partMm * Math.PI * (input.innerDiameterMm / 2) ** 2).toBeCloseTo(partMl * 1000, 3);
-        const areaMm2 = Math.PI * (input.innerDiameterMm / 2) ** 2;
-        marks.forEach(({ volumeMl }, i) => {
-          expect(Math.abs(volumeMl - (volumesMl[i] ?? Number.NaN))).toBeLessThanOrEqual(
-            0.00101 * (areaMm2 / 1000),
-          );
-        });
-        expect(offByPct).toBeLessThan(0.2);
-      }),
-    );
-  });
-
-  test('marks lie within half a step of the true height, and errors do not add up', () => {
-    fc.assert(
-      fc.property(jar, fc.constantFrom({ stepMm: 1 }, { denominator: 16 } as const), (input, ruler) => {
-        fc.pre(input.batchMl / input.innerDiameterMm ** 2 > 0.01);
-        const { marks, offByPct } = jarMarks({ ...input, ...ruler } as JarMarksInput);
-        const stepMm = 'stepMm' in ruler ? ruler.stepMm : 25.4 / 16;
-        for (const { heightMm, markMm, ticks } of marks) {
-          expect(Math.abs(markMm - heightMm)).toBeLessThanOrEqual(stepMm / 2 + 1e-6);
-          expect(markMm).toBeCloseTo(ticks * stepMm, 6);
-        }
-        expect(offByPct).toBeGreaterThanOrEqual(0);
-        // A share is off by no more than two halves of a step at its own marks and one in the whole.
-        expect(offByPct).toBeLessThanOrEqual(
-          (100 * 1.5 * stepMm) / (marks.at(-1)?.markMm ?? Number.NaN) + 1e-6,
-        );
-      }),
-    );
-  });
-
-  // Worked by hand: 6 in² of a jar would be easier, but a jar of 100 mm holds 7.85398 mL to the millimetre: 300 mL stand
-  // 38.197 mm high, 24/16 in is 38.1 mm; 450 mL stand 57.296 mm, 36/16 in is 57.15 mm.
-  test('of two parts to one in a jar of 100 mm, in sixteenths, worked by hand', () => {
-    const { marks } = jarMarks({ parts: [2, 1], batchMl: 450, innerDiameterMm: 100, denominator: 16 });
-    expect(marks.map(({ ticks, markMm }) => [ticks, markMm])).toEqual([
-      [24, 38.1],
-      [36, 57.15],
-    ]);
-    expect(marks[0]?.heightMm).toBeCloseTo(38.197, 3);
-    expect(marks[1]?.heightMm).toBeCloseTo(57.296, 3);
-  });
-
-  test.each<[object, string]>([
-    [{ parts: [1, 1], batchMl: 0, innerDiameterMm: 80, stepMm: 1 }, 'jarMarks requires batchMl high enough'],
-    [
-      { parts: [1], batchMl: 10, innerDiameterMm: 4, stepMm: 1 },
-      'jarMarks requires innerDiameterMm between 5 and 2000',
-    ],
-    [
-      { parts: [], batchMl: 10, innerDiameterMm: 40, stepMm: 1 },
-      'mixByParts requires parts to have 1 to 12 numbers',
-    ],
-    [
-      { parts: [1], batchMl: 10, innerDiameterMm: 40, stepMm: 0 },
-      'nearestMark requires stepMm between 0.001',
-    ],
-    [
-      { parts: [1], batchMl: 10, innerDiameterMm: 40, denominator: 3 },
-      'nearestMark requires denominator to be one of',
-    ],
-  ])('refuses %o', (input, says) => {
-    expect(() => jarMarks(input as JarMarksInput)).toThrow(says);
   });
 });
