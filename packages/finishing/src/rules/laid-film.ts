@@ -69,14 +69,14 @@ export const laidFilmRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { volumeMl: 3785.411784, areaM2: 160.417 * 0.09290304, lossPct: 0 },
-      expect: { wetFilmUm: { printed: '10', unit: 'mil', times: 25.4 } },
-      from: { source: wetFilmFormulae, at: 'example: 160.417 ft²/gal are 10 mils', confirmed: 'text' },
-    },
-    {
       given: { volumeMl: 150, areaM2: 1.2, lossPct: 20 },
       expect: { wetFilmUm: '100.0' },
       from: { workedByHand: '150 × 0.8 / 1.2 = 100 µm' },
+    },
+    {
+      given: { volumeMl: 3785.411784, areaM2: 160.417 * 0.09290304, lossPct: 0 },
+      expect: { wetFilmUm: { printed: '10', unit: 'mil', times: 25.4 } },
+      from: { source: wetFilmFormulae, at: 'example: 160.417 ft²/gal are 10 mils', confirmed: 'text' },
     },
   ],
   laws: [{ of: 'wetFilmUm', by: { volumeMl: 'proportional', areaM2: 'decreasing', lossPct: 'linear' } }],

@@ -88,6 +88,14 @@ export const shellacCutRule = /* @__PURE__ */ defineRule(() => {
     ],
     examples: [
       {
+        given: { flakesG: 240, alcoholMl: 1000, flakeDensityGPerL: 1200 },
+        expect: { perAlcoholLbPerGal: '2.003', perSolutionLbPerGal: '1.669', concentrationGPerL: '200.0' },
+        from: {
+          workedByHand:
+            '240 / 119.8264 = 2.003; 240 g take up 240 / 1.2 = 200 mL; 240 / (1 + 0.2) = 200 g/L; 200 / 119.8264 = 1.669',
+        },
+      },
+      {
         given: { flakesG: 2 * 453.59237, alcoholMl: 3785.411784, flakeDensityGPerL: 10 * 119.82642731689663 },
         expect: { perAlcoholLbPerGal: '2', perSolutionLbPerGal: '1.66' },
         within: {
@@ -99,14 +107,6 @@ export const shellacCutRule = /* @__PURE__ */ defineRule(() => {
           at: 'note: a gallon of 2-lb cut contains only 1.66 lb',
           confirmed: 'text',
           tier: 'reprint',
-        },
-      },
-      {
-        given: { flakesG: 240, alcoholMl: 1000, flakeDensityGPerL: 1200 },
-        expect: { perAlcoholLbPerGal: '2.003', perSolutionLbPerGal: '1.669', concentrationGPerL: '200.0' },
-        from: {
-          workedByHand:
-            '240 / 119.8264 = 2.003; 240 g take up 240 / 1.2 = 200 mL; 240 / (1 + 0.2) = 200 g/L; 200 / 119.8264 = 1.669',
         },
       },
     ],

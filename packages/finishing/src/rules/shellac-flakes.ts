@@ -83,6 +83,11 @@ export const shellacFlakesRule = /* @__PURE__ */ defineRule<ShellacFlakesInput, 
     sources,
     examples: [
       {
+        given: { cutLbPerGal: 2, alcoholMl: 1000, flakeDensityGPerL: 1100, cutPer: 'alcohol' },
+        expect: { flakesG: '239.65', solutionMl: '1217.9' },
+        from: { workedByHand: '2 × 119.8264 = 239.65; 1000 + 239.65 / 1.1 = 1217.9' },
+      },
+      {
         given: { cutLbPerGal: 3, alcoholMl: 473.176473, flakeDensityGPerL: 1200, cutPer: 'alcohol' },
         expect: { flakesG: { printed: '6', unit: 'oz', times: 28.349523125 } },
         from: {
@@ -101,11 +106,6 @@ export const shellacFlakesRule = /* @__PURE__ */ defineRule<ShellacFlakesInput, 
           confirmed: 'text',
           tier: 'reprint',
         },
-      },
-      {
-        given: { cutLbPerGal: 2, alcoholMl: 1000, flakeDensityGPerL: 1100, cutPer: 'alcohol' },
-        expect: { flakesG: '239.65', solutionMl: '1217.9' },
-        from: { workedByHand: '2 × 119.8264 = 239.65; 1000 + 239.65 / 1.1 = 1217.9' },
       },
       {
         given: { cutLbPerGal: 2, alcoholMl: 1000, flakeDensityGPerL: 1100, cutPer: 'solution' },

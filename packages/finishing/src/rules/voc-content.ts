@@ -103,14 +103,21 @@ export const vocContentRule = /* @__PURE__ */ defineRule(() => ({
   ],
   sources: [
     { source: cfr4059, at: '59.104(a)(1): the list of variables', confirmed: 'text' },
+    { source: cfr4059, at: '59.104(a)(1): the equation', confirmed: 'memory' },
+    { source: vocAnswer2004, at: 'the equation less water, with a worked answer', confirmed: 'text' },
     {
       source: cfr4059,
-      at: '59.104(a)(1): the equation',
-      confirmed: 'memory',
-      erratum: 'The limits of subpart D do not apply to containers of one litre or less (59.400(c)(5)).',
+      at: '59.400(c)(5): not for coatings sold in containers of one liter or less',
+      confirmed: 'text',
+      tier: 'reprint',
     },
   ],
   examples: [
+    {
+      given: { volatilesG: 400, waterG: 300, exemptG: 0, volumeMl: 1000, waterMl: 300, exemptMl: 0 },
+      expect: { vocGPerL: '142.9', vocLbPerGal: '1.192' },
+      from: { workedByHand: '1000 × (400 − 300) / (1000 − 300) = 142.9; 142.857 / 119.826 = 1.192' },
+    },
     {
       // One US gallon at 8.52 lb, 20.8 % solids and 53.0 % water by weight, water at 8.33 lb/gal.
       given: {
@@ -152,5 +159,10 @@ export const vocContentRule = /* @__PURE__ */ defineRule(() => ({
     },
     { of: 'vocLbPerGal', by: { waterMl: 'increasing', exemptMl: 'increasing' } },
   ],
-  cautions: [thinWithin, solvents, productSheet],
+  cautions: [
+    'Limits differ by place and product: the federal ones of the United States leave out containers of one litre or less, local ones may not.',
+    thinWithin,
+    solvents,
+    productSheet,
+  ],
 }));

@@ -73,6 +73,11 @@ export const vocOfSolidsRule = /* @__PURE__ */ defineRule(() => ({
   sources: [{ source: texasCoatingRule, at: 'the figure, with D = 7.36', confirmed: 'text' }],
   examples: [
     {
+      given: { vocGPerL: 390, solventDensityGPerL: 780 },
+      expect: { perSolidsGPerL: '780.0' },
+      from: { workedByHand: '390 / (1 − 390 / 780) = 780' },
+    },
+    {
       given: { vocGPerL: 3.5 * LB_PER_GAL, solventDensityGPerL: 7.36 * LB_PER_GAL },
       expect: { perSolidsGPerL: { printed: '6.674', unit: 'lb/gal', times: LB_PER_GAL } },
       from: { workedByHand: '3.5 / (1 − 3.5 / 7.36) = 6.674 lb to a gallon of solids' },
