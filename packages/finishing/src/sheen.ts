@@ -1,4 +1,5 @@
-import { requireChoice, requireInputs, requireThat } from '@scantling/rules';
+import { type Citation, requireChoice, requireInputs, requireThat } from '@scantling/rules';
+import { sheenColumn } from '@scantling/rules/sources';
 
 /** Degrees of gloss with the names that ISO 2813 takes from ISO 4618, the glossiest first. */
 const degrees = ['high gloss', 'gloss', 'silk gloss', 'semigloss', 'satin', 'matt', 'dead matt'] as const;
@@ -27,6 +28,8 @@ export interface SheenOfCoats {
   readonly sheens: readonly Sheen[];
   /** Why, in a few sentences. */
   readonly why: readonly string[];
+  /** What the first of these rests on. */
+  readonly sources: readonly Citation[];
 }
 
 /**
@@ -63,6 +66,13 @@ export function sheenOfCoats(input: SheenOfCoatsInput): SheenOfCoats {
             'Coats below it are gloss, which holds no flatting agent: many dull coats veil the wood and make a softer film (common practice, no source).',
             'Stir a dull finish until the flatting agent is off the bottom, and keep stirring as you go.',
           ]),
+    ],
+    sources: [
+      {
+        source: sheenColumn,
+        at: 'caption of the panel of four halves, and what follows on flatting agents',
+        confirmed: 'text',
+      },
     ],
   };
 }

@@ -1,5 +1,10 @@
 import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
-import { alligationAnswer2022, alligationAnswer2023, alligationHandout } from '@scantling/rules/sources';
+import {
+  alligationAnswer2022,
+  alligationAnswer2023,
+  alligationHandout,
+  threeStrengthsModule,
+} from '@scantling/rules/sources';
 import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
 import { inSteps, lowestTerms } from '../whole-numbers.ts';
 
@@ -119,6 +124,11 @@ export const alligationRule = /* @__PURE__ */ defineRule(() => ({
   sources: [
     { source: alligationHandout, at: 'alligation alternate', confirmed: 'text', tier: 'reprint' },
     { source: alligationAnswer2022, at: 'from "have" to "parts"', confirmed: 'text' },
+    {
+      source: threeStrengthsModule,
+      at: 'solved problem: three strengths, taken in pairs',
+      confirmed: 'text',
+    },
   ],
   examples: [
     {
