@@ -5,6 +5,7 @@
  */
 
 export { airContaminantsRule } from './sources/air-contaminants-rule.ts';
+export { aiscManual } from './sources/aisc-manual.ts';
 export { alduchovEskridge1996 } from './sources/alduchov-eskridge-1996.ts';
 export { alligationAnswer2022 } from './sources/alligation-answer-2022.ts';
 export { alligationAnswer2023 } from './sources/alligation-answer-2023.ts';
@@ -123,6 +124,7 @@ export { oregonWoodProperties } from './sources/oregon-wood-properties.ts';
 export { organicFinishingGuidebook2013 } from './sources/organic-finishing-guidebook-2013.ts';
 export { oshaSamplingInformation } from './sources/osha-sampling-information.ts';
 export { oshaWoodDustPage } from './sources/osha-wood-dust-page.ts';
+export { overhangFormulaPage } from './sources/overhang-formula-page.ts';
 export { panelAllowanceThread } from './sources/panel-allowance-thread.ts';
 export { parallelogramAnswer } from './sources/parallelogram-answer.ts';
 export { parallelogramLawNote } from './sources/parallelogram-law-note.ts';

@@ -14,6 +14,7 @@ const symbolBySuffix = {
   Um: 'µm',
   In: 'in',
   Ft: 'ft',
+  Ft2: 'ft²',
   Pct: '%',
   PerPct: '1/%',
   PerMm: '1/mm',

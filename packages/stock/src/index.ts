@@ -4,4 +4,35 @@
  * @module stock
  */
 
+export { type BeamLoading, type BeamSag, type BeamSagInput, beamSag, beamSagRule } from './rules/beam-sag.ts';
 export { type BoardFeet, type BoardFeetInput, boardFeet, boardFeetRule } from './rules/board-feet.ts';
+export { type ClampCount, type ClampCountInput, clampCount, clampCountRule } from './rules/clamp-count.ts';
+export { type ClampForce, type ClampForceInput, clampForce, clampForceRule } from './rules/clamp-force.ts';
+export { type GlueMass, type GlueMassInput, glueMass, glueMassRule } from './rules/glue-mass.ts';
+export { type GlueSpread, type GlueSpreadInput, glueSpread, glueSpreadRule } from './rules/glue-spread.ts';
+export {
+  type LongTermSag,
+  type LongTermSagInput,
+  longTermSag,
+  longTermSagRule,
+  type Seasoning,
+} from './rules/long-term-sag.ts';
+export {
+  type OverhangSag,
+  type OverhangSagInput,
+  overhangSag,
+  overhangSagRule,
+} from './rules/overhang-sag.ts';
+export {
+  type RectangularSection,
+  type RectangularSectionInput,
+  rectangularSection,
+  rectangularSectionRule,
+} from './rules/rectangular-section.ts';
+
+export {
+  type SurfaceMeasure,
+  type SurfaceMeasureInput,
+  surfaceMeasure,
+  surfaceMeasureRule,
+} from './rules/surface-measure.ts';
