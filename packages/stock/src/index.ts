@@ -4,6 +4,7 @@
  * @module stock
  */
 
+export { checkLift, type LiftCheck, type LiftedPart, type LiftInput } from './check-lift.ts';
 export { type BeamLoading, type BeamSag, type BeamSagInput, beamSag, beamSagRule } from './rules/beam-sag.ts';
 export { type BoardFeet, type BoardFeetInput, boardFeet, boardFeetRule } from './rules/board-feet.ts';
 export { type ClampCount, type ClampCountInput, clampCount, clampCountRule } from './rules/clamp-count.ts';
@@ -29,10 +30,10 @@ export {
   rectangularSection,
   rectangularSectionRule,
 } from './rules/rectangular-section.ts';
-
 export {
   type SurfaceMeasure,
   type SurfaceMeasureInput,
   surfaceMeasure,
   surfaceMeasureRule,
 } from './rules/surface-measure.ts';
+export { type HoleRow, type PointLoad, type TopSag, type TopSagInput, topSag } from './top-sag.ts';

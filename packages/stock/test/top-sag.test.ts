@@ -1,0 +1,289 @@
+import { numberArb } from '@scantling/tests-shared';
+import fc from 'fast-check';
+import * as mathjs from 'mathjs';
+import { describe, expect, test } from 'vitest';
+import {
+  type BeamLoading,
+  beamSag,
+  overhangSag,
+  rectangularSection,
+  type TopSagInput,
+  topSag,
+} from '../src/index.ts';
+
+const wood = { elasticityGPa: 12, shearModulusGPa: 0.75 };
+const plain = { ...wood, widthMm: 600, depthMm: 45, spreadLoadNPerMm: 0, pointLoads: [], holeRows: [] };
+const close = (ours: number, theirs: number, relative = 1e-9) =>
+  near(ours, theirs, 1e-9 + relative * Math.abs(theirs));
+const near = (ours: number, theirs: number, within: number) =>
+  expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(within);
+
+/** The library has it, its types do not. */
+const { solveODE } = mathjs as unknown as {
+  solveODE(
+    slopes: (x: number, state: number[]) => number[],
+    span: [number, number],
+    start: number[],
+    options: { tol: number; maxStep: number },
+  ): { y: number[][] };
+};
+
+/** Tops on two supports with loads, and with or without holes. */
+const topArb = ({ holes }: { holes: boolean }): fc.Arbitrary<TopSagInput> =>
+  fc
+    .record({
+      lengthMm: numberArb({ min: 300, max: 4000 }),
+      leftShare: numberArb({ min: 0, max: 0.45 }),
+      rightShare: numberArb({ min: 0.55, max: 1 }),
+      widthMm: numberArb({ min: 300, max: 1200 }),
+      depthMm: numberArb({ min: 15, max: 120 }),
+      elasticityGPa: numberArb({ min: 5, max: 20 }),
+      shearModulusGPa: numberArb({ min: 0.3, max: 2 }),
+      spreadLoadNPerMm: numberArb({ min: 0, max: 2 }),
+      loads: fc.array(fc.tuple(numberArb({ min: 0, max: 1 }), numberArb({ min: 0, max: 2000 })), {
+        maxLength: 3,
+      }),
+      rows: fc.array(fc.tuple(numberArb({ min: 0.02, max: 0.98 }), numberArb({ min: 5, max: 25 })), {
+        maxLength: holes ? 3 : 0,
+      }),
+    })
+    .map(({ leftShare, rightShare, loads, rows, ...top }) => ({
+      ...top,
+      leftSupportMm: leftShare * top.lengthMm,
+      rightSupportMm: rightShare * top.lengthMm,
+      pointLoads: loads.map(([share, forceN]) => ({ atMm: share * top.lengthMm, forceN })),
+      holeRows: rows.map(([share, diameterMm]) => ({ atMm: share * top.lengthMm, diameterMm, count: 2 })),
+    }));
+
+const turnedRound = (top: TopSagInput): TopSagInput => ({
+  ...top,
+  leftSupportMm: top.lengthMm - top.rightSupportMm,
+  rightSupportMm: top.lengthMm - top.leftSupportMm,
+  pointLoads: top.pointLoads.map((load) => ({ ...load, atMm: top.lengthMm - load.atMm })),
+  holeRows: top.holeRows.map((row) => ({ ...row, atMm: top.lengthMm - row.atMm })),
+});
+
+describe('closed forms', () => {
+  const section = rectangularSection({ widthMm: 600, depthMm: 45, holesMm: 0 });
+
+  // Wood Handbook (FPL-GTR-190), Table 9-1.
+  test.each<[BeamLoading, Partial<TopSagInput>]>([
+    ['uniform-simple', { spreadLoadNPerMm: 1 }],
+    ['midspan-simple', { pointLoads: [{ atMm: 600, forceN: 1200 }] }],
+    [
+      'quarter-points-simple',
+      {
+        pointLoads: [
+          { atMm: 300, forceN: 600 },
+          { atMm: 900, forceN: 600 },
+        ],
+      },
+    ],
+  ])('between supports: %s', (loading, load) => {
+    const ours = topSag({ ...plain, ...load, lengthMm: 1200, leftSupportMm: 0, rightSupportMm: 1200 });
+    const { sagMm } = beamSag({ ...wood, ...section, loading, loadN: 1200, spanMm: 1200 });
+    close(ours.midspanSagMm, sagMm);
+    close(ours.lowestSagMm, sagMm);
+    near(ours.lowestAtMm, 600, 0.01);
+  });
+
+  test('at the end of an overhang', () => {
+    fc.assert(
+      fc.property(
+        numberArb({ min: 100, max: 3000 }),
+        numberArb({ min: 1, max: 1500 }),
+        numberArb({ min: 0, max: 2000 }),
+        numberArb({ min: 0, max: 2 }),
+        (spanMm, overhangMm, endLoadN, spreadLoadNPerMm) => {
+          const lengthMm = spanMm + overhangMm;
+          const { rightEndSagMm } = topSag({
+            ...plain,
+            lengthMm,
+            leftSupportMm: 0,
+            rightSupportMm: spanMm,
+            spreadLoadNPerMm,
+            pointLoads: [{ atMm: lengthMm, forceN: endLoadN }],
+          });
+          const loads = { endLoadN, spreadLoadNPerMm };
+          close(
+            rightEndSagMm,
+            overhangSag({ ...wood, ...section, ...loads, spanMm, overhangMm }).endSagMm,
+            1e-7,
+          );
+        },
+      ),
+    );
+  });
+});
+
+describe('against integration by a general library', () => {
+  /** The differential equation of the beam, from one place to the next, by mathjs. */
+  function integrated(top: TopSagInput): { sagAt: (x: number) => number } {
+    const { leftSupportMm: left, rightSupportMm: right, lengthMm, widthMm, depthMm } = top;
+    const [load] = top.pointLoads;
+    const { atMm, forceN } = load ?? { atMm: 0, forceN: 0 };
+    const w = top.spreadLoadNPerMm;
+    const atRight = (w * lengthMm * (lengthMm / 2 - left) + forceN * (atMm - left)) / (right - left);
+    const atLeft = w * lengthMm + forceN - atRight;
+    const force = (x: number) =>
+      (x >= left ? atLeft : 0) + (x >= right ? atRight : 0) - (x >= atMm ? forceN : 0) - w * x;
+    const [row] = top.holeRows;
+    const width = (x: number) =>
+      widthMm - (row && Math.abs(x - row.atMm) < row.diameterMm / 2 ? row.count * row.diameterMm : 0);
+    const edges = row ? [row.atMm - row.diameterMm / 2, row.atMm + row.diameterMm / 2] : [];
+    const middle = (left + right) / 2;
+    const places = [...new Set([0, left, atMm, middle, ...edges, right, lengthMm])].sort((a, b) => a - b);
+    // Sag, slope and moment go along; the sag also takes what shear adds.
+    let state = [0, 0, 0];
+    const sags = new Map([[0, 0]]);
+    places.slice(1).forEach((to, i) => {
+      const from = places[i] as number;
+      const inside = (x: number) => Math.min(to - 1e-9, Math.max(from, x));
+      const bending = 1000 * top.elasticityGPa * ((width((from + to) / 2) * depthMm ** 3) / 12);
+      const shear = (1000 * top.shearModulusGPa * width((from + to) / 2) * depthMm * 5) / 6;
+      const slopes = (x: number, [, slope = 0, moment = 0]: number[]) => {
+        const forceN = force(inside(x));
+        return [slope + forceN / shear, -moment / bending, forceN];
+      };
+      const { y } = solveODE(slopes, [from, to], state, { tol: 1e-10, maxStep: (to - from) / 8 }) as {
+        y: number[][];
+      };
+      state = y.at(-1) as number[];
+      sags.set(to, state[0] as number);
+    });
+    const at = (x: number) => sags.get(x) as number;
+    const turn = (at(right) - at(left)) / (right - left);
+    return { sagAt: (x) => at(x) - at(left) - turn * (x - left) };
+  }
+
+  test.each([
+    ['a top with overhangs', []],
+    ['with a row of holes', [{ atMm: 500, diameterMm: 25, count: 12 }]],
+    ['with a wide cut-out', [{ atMm: 1100, diameterMm: 180, count: 3 }]],
+  ])('%s', (_, holeRows) => {
+    const top = {
+      ...plain,
+      lengthMm: 1900,
+      leftSupportMm: 250,
+      rightSupportMm: 1500,
+      spreadLoadNPerMm: 0.3,
+      pointLoads: [{ atMm: 800, forceN: 900 }],
+      holeRows,
+    };
+    const ours = topSag(top);
+    const { sagAt } = integrated(top);
+    expect(ours.midspanSagMm).toBeGreaterThan(0.3);
+    near(ours.midspanSagMm, sagAt(875), 1e-7);
+    near(ours.leftEndSagMm, sagAt(0), 1e-7);
+    near(ours.rightEndSagMm, sagAt(1900), 1e-7);
+  });
+});
+
+describe('laws', () => {
+  test('the supports carry all there is, and no turning is left', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const { leftReactionN, rightReactionN } = topSag(top);
+        const spreadN = top.spreadLoadNPerMm * top.lengthMm;
+        const loads = [...top.pointLoads, { atMm: top.lengthMm / 2, forceN: spreadN }];
+        const allN = loads.reduce((sum, { forceN }) => sum + forceN, 0);
+        const turning = loads.reduce((sum, { atMm, forceN }) => sum + atMm * forceN, 0);
+        close(leftReactionN + rightReactionN, allN, 1e-8);
+        close(leftReactionN * top.leftSupportMm + rightReactionN * top.rightSupportMm, turning, 1e-6);
+      }),
+    );
+  });
+
+  test('turned round, it sags the other way round', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const one = topSag(top);
+        const other = topSag(turnedRound(top));
+        const scale = 1e-7 * (1 + one.lowestSagMm);
+        near(other.leftEndSagMm, one.rightEndSagMm, scale);
+        near(other.midspanSagMm, one.midspanSagMm, scale);
+        near(other.lowestSagMm, one.lowestSagMm, scale);
+      }),
+    );
+  });
+
+  test('loads add up', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const { pointLoads, spreadLoadNPerMm } = top;
+        const alone = pointLoads.map((load) => topSag({ ...top, spreadLoadNPerMm: 0, pointLoads: [load] }));
+        const parts = [...alone, topSag({ ...top, pointLoads: [], spreadLoadNPerMm })];
+        const sum = parts.reduce((total, { midspanSagMm }) => total + midspanSagMm, 0);
+        near(topSag(top).midspanSagMm, sum, 1e-7 * (1 + Math.abs(sum)));
+      }),
+    );
+  });
+
+  test('half as stiff sags twice as far', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const { elasticityGPa, shearModulusGPa } = top;
+        const soft = topSag({
+          ...top,
+          elasticityGPa: elasticityGPa / 2,
+          shearModulusGPa: shearModulusGPa / 2,
+        });
+        close(soft.midspanSagMm, 2 * topSag(top).midspanSagMm, 1e-7);
+      }),
+    );
+  });
+
+  test('a load at the middle lowers the end as far as the same load at the end lowers the middle', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const bare = { ...top, spreadLoadNPerMm: 0 };
+        const middleMm = (top.leftSupportMm + top.rightSupportMm) / 2;
+        const one = topSag({ ...bare, pointLoads: [{ atMm: middleMm, forceN: 500 }] }).rightEndSagMm;
+        const other = topSag({ ...bare, pointLoads: [{ atMm: top.lengthMm, forceN: 500 }] }).midspanSagMm;
+        near(one, other, 1e-7 * (1 + Math.abs(one)));
+      }),
+    );
+  });
+
+  test('holes never make a top without overhangs stiffer, and never softer than holes all along', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (holed) => {
+        const top = { ...holed, leftSupportMm: 0, rightSupportMm: holed.lengthMm };
+        const widest = top.holeRows.reduce((sum, { diameterMm, count }) => sum + diameterMm * count, 0);
+        const { midspanSagMm } = topSag(top);
+        const whole = topSag({ ...top, holeRows: [] }).midspanSagMm;
+        const narrow = topSag({ ...top, widthMm: top.widthMm - widest, holeRows: [] }).midspanSagMm;
+        expect(midspanSagMm).toBeGreaterThanOrEqual(whole * (1 - 1e-9) - 1e-9);
+        expect(midspanSagMm).toBeLessThanOrEqual(narrow * (1 + 1e-9) + 1e-9);
+      }),
+    );
+  });
+
+  test('nothing looked at lies lower than the lowest place', () => {
+    fc.assert(
+      fc.property(topArb({ holes: true }), (top) => {
+        const { lowestSagMm, leftEndSagMm, rightEndSagMm, midspanSagMm, lowestAtMm } = topSag(top);
+        expect(Math.max(0, leftEndSagMm, rightEndSagMm, midspanSagMm)).toBeLessThanOrEqual(
+          lowestSagMm + 1e-9,
+        );
+        expect(lowestAtMm).toBeGreaterThanOrEqual(0);
+        expect(lowestAtMm).toBeLessThanOrEqual(top.lengthMm);
+      }),
+    );
+  });
+});
+
+test('says what is wrong with a top', () => {
+  const top = { ...plain, lengthMm: 1000, leftSupportMm: 0, rightSupportMm: 1000 };
+  expect(() => topSag({ ...top, rightSupportMm: 1001 })).toThrow(
+    'topSag requires leftSupportMm below rightSupportMm and that within lengthMm 1000, got 0 and 1001',
+  );
+  expect(() => topSag({ ...top, leftSupportMm: 1000 })).toThrow('got 1000 and 1000');
+  expect(() => topSag({ ...top, pointLoads: [{ atMm: 1200, forceN: 1 }] })).toThrow(
+    'topSag requires pointLoads[0].atMm between 0 and 1000, got 1200',
+  );
+  expect(() => topSag({ ...top, holeRows: [{ atMm: 500, diameterMm: 100, count: 6 }] })).toThrow(
+    'topSag requires holeRows to leave wood of widthMm 600, got 600 mm of holes at 500',
+  );
+  expect(() => topSag({ ...top, holeRows: null as never })).toThrow('holeRows to be a list of at most 500');
+});
