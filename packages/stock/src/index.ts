@@ -5,6 +5,22 @@
  */
 
 export { checkLift, type LiftCheck, type LiftedPart, type LiftInput } from './check-lift.ts';
+export {
+  type DressedSize,
+  type DressedSizeInput,
+  dressedSize,
+  dressedSizeTable,
+  gluePressureProvenance,
+  gluePressureTable,
+  type RoughThicknessInput,
+  roughThickness,
+  type SurfacedFaces,
+  type SurfacedThickness,
+  type SurfacedThicknessInput,
+  surfacedThickness,
+  surfacedThicknessTable,
+} from './lumber-sizes.ts';
+export type { DressedSizeRow, GluePressureRow, SurfacedThicknessRow } from './rows.ts';
 export { type BeamLoading, type BeamSag, type BeamSagInput, beamSag, beamSagRule } from './rules/beam-sag.ts';
 export { type BoardFeet, type BoardFeetInput, boardFeet, boardFeetRule } from './rules/board-feet.ts';
 export { type ClampCount, type ClampCountInput, clampCount, clampCountRule } from './rules/clamp-count.ts';
