@@ -5,6 +5,14 @@
  */
 
 export { checkLift, type LiftCheck, type LiftedPart, type LiftInput } from './check-lift.ts';
+export { type CompareBuying, type CompareBuyingInput, compareBuying } from './compare-buying.ts';
+export {
+  type ComparedOffer,
+  type ComparePricesInput,
+  comparePrices,
+  type PricedBy,
+  type PriceOffer,
+} from './compare-prices.ts';
 export {
   type DressedSize,
   type DressedSizeInput,
@@ -20,6 +28,14 @@ export {
   surfacedThickness,
   surfacedThicknessTable,
 } from './lumber-sizes.ts';
+export {
+  type RoughSize,
+  type RoughSizeInput,
+  roughSize,
+  type ShareAllowance,
+  type SizeAllowance,
+  type WoodShare,
+} from './rough-size.ts';
 export type { DressedSizeRow, GluePressureRow, SurfacedThicknessRow } from './rows.ts';
 export { type BeamLoading, type BeamSag, type BeamSagInput, beamSag, beamSagRule } from './rules/beam-sag.ts';
 export { type BoardFeet, type BoardFeetInput, boardFeet, boardFeetRule } from './rules/board-feet.ts';
@@ -52,4 +68,11 @@ export {
   surfaceMeasure,
   surfaceMeasureRule,
 } from './rules/surface-measure.ts';
+export {
+  type LumberTally,
+  type TalliedBoard,
+  type TallyInput,
+  type TallyLine,
+  tallyLumber,
+} from './tally-lumber.ts';
 export { type HoleRow, type PointLoad, type TopSag, type TopSagInput, topSag } from './top-sag.ts';
