@@ -14,6 +14,16 @@ export {
   type PriceOffer,
 } from './compare-prices.ts';
 export {
+  type BarPart,
+  type BoughtBar,
+  type CutBar,
+  type CutBars,
+  type CutBarsInput,
+  type CutPiece,
+  cutBars,
+  type StockBar,
+} from './cut-bars.ts';
+export {
   type DressedSize,
   type DressedSizeInput,
   dressedSize,
@@ -28,6 +38,15 @@ export {
   surfacedThickness,
   surfacedThicknessTable,
 } from './lumber-sizes.ts';
+export { type PickBoardsInput, type PickedBoards, pickBoards } from './pick-boards.ts';
+export {
+  type BoardOrder,
+  type PanelPlan,
+  type PanelStage,
+  type PlacedBoard,
+  type PlanPanelInput,
+  planPanel,
+} from './plan-panel.ts';
 export {
   type RoughSize,
   type RoughSizeInput,
