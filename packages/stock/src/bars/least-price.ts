@@ -1,0 +1,69 @@
+import { dive } from './dive.ts';
+import { firstFit } from './first-fit.ts';
+import { type Cuts, type Filling, type Job, restOf, type Work } from './job.ts';
+import { pack } from './packing.ts';
+import { barsFor, priceOf } from './plan-price.ts';
+import { cheapestPurchase } from './purchase.ts';
+import { relax } from './relaxation.ts';
+import { materialWeights, spare, type Weights, weightsOf } from './weights.ts';
+
+/** The cheapest plan found, and what no plan can cost less than. */
+export interface LeastPrice {
+  /** `null` where none was found. */
+  readonly cuts: Cuts | null;
+  /** Infinity where it is proven that no plan exists. */
+  readonly bound: number;
+}
+
+/** More kinds of part than this are cut by the rule of thumb alone. */
+const MOST_KINDS = 300;
+
+/**
+ * The plan of least price. What may be bought is asked in order of price: where the parts cannot be cut from it, the
+ * proof in weights, or the refusal itself, rules out more than that one purchase, until the first one that will do.
+ */
+export function leastPrice(job: Job, work: Work): LeastPrice {
+  const parts = job.demand.reduce((sum, count) => sum + count, 0);
+  const all = restOf(
+    job,
+    job.stocks.map(({ limit }) => Math.min(limit, parts)),
+  );
+  const known: Filling[] = [];
+  const proofs: Weights[] = [materialWeights(job, all, work)];
+  let best: Cuts | null = firstFit(job, all);
+  let bestPrice = best ? priceOf(job, barsFor(job, best)) : Number.POSITIVE_INFINITY;
+  const offer = (cuts: Cuts | null) => {
+    const price = cuts ? priceOf(job, barsFor(job, cuts)) : Number.POSITIVE_INFINITY;
+    if (price >= bestPrice) return;
+    best = cuts;
+    bestPrice = price;
+  };
+  const exact = job.sizes.length <= MOST_KINDS;
+  if (exact) {
+    proofs.push(weightsOf(job, all, relax(job, all, known, work).worths, work));
+    const { bound } = cheapestPurchase(job, proofs, [], bestPrice, work);
+    if (bound < bestPrice) offer(dive(job, all, known, bound, work));
+  }
+  const refused: (readonly number[])[] = [];
+  let bound = Number.POSITIVE_INFINITY;
+  for (;;) {
+    const purchase = cheapestPurchase(job, proofs, refused, bestPrice, work);
+    const { bars } = purchase;
+    // Beyond an undecided purchase only better plans are looked for.
+    bound = Math.min(bound, purchase.bound);
+    if (!bars || !exact || work.left < 0) return { cuts: best, bound };
+    const rest = restOf(job, bars);
+    const relaxed = relax(job, rest, known, work);
+    const proof = weightsOf(job, all, relaxed.worths, work);
+    if (spare(proof, rest) < 0) {
+      proofs.push(proof);
+      bound = Number.POSITIVE_INFINITY;
+      continue;
+    }
+    const packed = pack(job, rest, proofs, known, work);
+    if (packed === 'undecided') return { cuts: best, bound };
+    if (packed) offer(packed);
+    else refused.push(bars);
+    bound = Number.POSITIVE_INFINITY;
+  }
+}
