@@ -1,6 +1,5 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { gnuUnits, navyEngineeringAid, timberFraming2004 } from '@scantling/rules/sources';
-import { boardFoot, convert, cubicMillimetre } from '@scantling/units';
 
 const limits = {
   thicknessMm: { min: 1, max: 1000 },
@@ -39,7 +38,8 @@ export function boardFeet(input: BoardFeetInput): BoardFeet {
   requireInputs('boardFeet', input, limits);
   const { thicknessMm, widthMm, lengthMm } = input;
   const volumeMm3 = Math.max(thicknessMm, 25.4) * widthMm * lengthMm;
-  return { volumeBoardFt: convert(volumeMm3, cubicMillimetre, boardFoot) };
+  // 144 in³ is 2 359 737.216 mm³.
+  return { volumeBoardFt: volumeMm3 / 2_359_737.216 };
 }
 
 export const boardFeetRule = /* @__PURE__ */ defineRule(() => {

@@ -1,21 +1,22 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { clampsUnderLoad } from '../cautions.ts';
 
+const side = { min: 1, max: 20_000 };
 const limits = {
   forceN: { min: 0, max: 1e7 },
-  clampForceN: { min: 1, max: 100_000 },
-  lengthMm: { min: 1, max: 20_000 },
-  spreadDepthMm: { min: 1, max: 2000 },
-} as const;
+  clampForceN: { min: 1, max: 1e7 },
+  lengthMm: side,
+  spreadDepthMm: side,
+};
 
 export interface ClampCountInput {
   /** All clamps together, N, 0 to 10⁷. */
   readonly forceN: number;
-  /** What one clamp is tightened to, N, 1 to 100 000. */
+  /** What one clamp is tightened to, N, 1 to 10⁷. */
   readonly clampForceN: number;
   /** Length of the joint, mm, 1 to 20 000. */
   readonly lengthMm: number;
-  /** From the clamp's pad to the nearest glue line, mm, 1 to 2000: the outermost board and a block before it. */
+  /** From the clamp's pad to the nearest glue line, mm, 1 to 20 000: the outermost board and a block before it. */
   readonly spreadDepthMm: number;
 }
 
@@ -41,8 +42,8 @@ export interface ClampCount {
  */
 export function clampCount(input: ClampCountInput): ClampCount {
   requireInputs('clampCount', input, limits);
-  const { forceN, clampForceN, lengthMm, spreadDepthMm } = input;
-  const asked = Math.max(1, forceN / clampForceN, lengthMm / (2 * spreadDepthMm));
+  const { lengthMm } = input;
+  const asked = Math.max(1, input.forceN / input.clampForceN, lengthMm / input.spreadDepthMm / 2);
   // What is over a whole number by less than rounding is not another clamp.
   const count = Math.ceil(asked * (1 - 1e-12));
   return { clampCount: count, spacingMm: lengthMm / count };

@@ -2,9 +2,10 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { glueSpreaderNote1952 } from '@scantling/rules/sources';
 import { glueLabel } from '../cautions.ts';
 
+const side = { min: 1, max: 20_000 };
 const limits = {
-  lengthMm: { min: 1, max: 20_000 },
-  thicknessMm: { min: 1, max: 1000 },
+  lengthMm: side,
+  thicknessMm: side,
   jointCount: { min: 0, max: 1000, integer: true },
   spreadGPerM2: { min: 0, max: 5000 },
   lossPct: { min: 0, max: 90 },
@@ -13,7 +14,7 @@ const limits = {
 export interface GlueMassInput {
   /** Length of each joint, mm, 1 to 20 000. */
   readonly lengthMm: number;
-  /** Thickness of the boards, mm, 1 to 1000. */
+  /** Thickness of the boards, mm, 1 to 20 000. */
   readonly thicknessMm: number;
   /** How many joints, 0 to 1000. */
   readonly jointCount: number;
@@ -43,9 +44,8 @@ export interface GlueMass {
  */
 export function glueMass(input: GlueMassInput): GlueMass {
   requireInputs('glueMass', input, limits);
-  const { lengthMm, thicknessMm, jointCount, spreadGPerM2, lossPct } = input;
-  const areaMm2 = lengthMm * thicknessMm * jointCount;
-  return { massG: (areaMm2 * spreadGPerM2) / (10_000 * (100 - lossPct)) + 0 };
+  const areaMm2 = input.lengthMm * input.thicknessMm * input.jointCount;
+  return { massG: (areaMm2 * input.spreadGPerM2) / (10_000 * (100 - input.lossPct)) + 0 };
 }
 
 export const glueMassRule = /* @__PURE__ */ defineRule(() => ({
