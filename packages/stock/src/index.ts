@@ -38,7 +38,7 @@ export {
   surfacedThickness,
   surfacedThicknessTable,
 } from './lumber-sizes.ts';
-export { type PickBoardsInput, type PickedBoards, pickBoards } from './pick-boards.ts';
+export { type PickBoardsInput, type PickedBoard, type PickedBoards, pickBoards } from './pick-boards.ts';
 export {
   type BoardOrder,
   type PanelPlan,

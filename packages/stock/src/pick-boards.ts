@@ -12,9 +12,17 @@ export interface PickBoardsInput {
   readonly neededWidthMm: number;
 }
 
+/** A board that is taken from the stack. */
+export interface PickedBoard {
+  /** Its place in the list of widths, from 0. */
+  readonly index: number;
+  /** Rough, mm. */
+  readonly widthMm: number;
+}
+
 export interface PickedBoards {
-  /** Places in the stack of the boards that are taken, from 0. */
-  readonly indices: readonly number[];
+  /** In the order of the stack. */
+  readonly boards: readonly PickedBoard[];
   /** What they come to when they are jointed, mm. */
   readonly gluedWidthMm: number;
   /** What is ripped off, mm. */
@@ -32,7 +40,9 @@ export interface PickedBoards {
  * ```ts
  * import { pickBoards } from '@scantling/stock';
  * const stack = { widthsMm: [142, 155, 168, 120, 187], jointingMm: 6 };
- * pickBoards({ ...stack, neededWidthMm: 440 }) // => { indices: [1, 3, 4], gluedWidthMm: 444, surplusMm: 4 }
+ * const { boards, surplusMm } = pickBoards({ ...stack, neededWidthMm: 440 });
+boards.map(({ widthMm }) => widthMm) // => [155, 120, 187]
+surplusMm // => 4
  * pickBoards({ ...stack, neededWidthMm: 800 }) // => null
  * ```
  */
@@ -61,12 +71,13 @@ export function pickBoards(input: PickBoardsInput): PickedBoards | null {
   });
   let sum = fewest.findIndex((count, total) => total >= least && count < 255);
   if (sum < 0) return null;
-  const indices: number[] = [];
+  const boards: PickedBoard[] = [];
   for (let i = widths.length - 1; i >= 0; i--) {
     if (!takes[i]?.[sum]) continue;
-    indices.unshift(i);
+    boards.unshift({ index: i, widthMm: widthsMm[i] as number });
     sum -= widths[i] as number;
   }
-  const gluedWidthMm = indices.reduce((total, i) => total + (widths[i] as number), 0) / TICKS_PER_MM;
-  return { indices, gluedWidthMm, surplusMm: Math.max(0, gluedWidthMm - neededWidthMm) };
+  const gluedWidthMm =
+    boards.reduce((total, { index }) => total + (widths[index] as number), 0) / TICKS_PER_MM;
+  return { boards, gluedWidthMm, surplusMm: Math.max(0, gluedWidthMm - neededWidthMm) };
 }

@@ -160,16 +160,21 @@ describe('boards from a stack', () => {
         expect(picked === null).toBe(best === null);
         if (!picked || !best) return;
         expect(picked.surplusMm * 10).toBeCloseTo(best.surplus, 6);
-        expect(picked.indices).toHaveLength(best.count);
-        expect(new Set(picked.indices).size).toBe(picked.indices.length);
-        const glued = picked.indices.reduce((sum, i) => sum + (widthsMm[i] as number) - jointingMm, 0);
+        expect(picked.boards).toHaveLength(best.count);
+        expect(new Set(picked.boards.map(({ index }) => index)).size).toBe(picked.boards.length);
+        const glued = picked.boards.reduce(
+          (sum, { index }) => sum + (widthsMm[index] as number) - jointingMm,
+          0,
+        );
         near(picked.gluedWidthMm, glued, 1e-9);
       }),
     );
   });
 
   test('boards narrower than what jointing takes are left', () => {
-    expect(pickBoards({ widthsMm: [5, 80], jointingMm: 6, neededWidthMm: 74 })?.indices).toEqual([1]);
+    expect(pickBoards({ widthsMm: [5, 80], jointingMm: 6, neededWidthMm: 74 })?.boards).toEqual([
+      { index: 1, widthMm: 80 },
+    ]);
   });
 
   test('says what is wrong', () => {
