@@ -4,7 +4,7 @@ import type { Work } from './job.ts';
 export interface BestFilling {
   /** No filling is worth more. */
   readonly bound: number;
-  /** Worth of the filling found: the bound, unless the work ran out. */
+  /** Worth of the filling found: the bound, unless the work ran out or nothing is worth enough. */
   readonly worth: number;
   readonly kinds: readonly number[];
   readonly counts: readonly number[];
@@ -12,7 +12,8 @@ export interface BestFilling {
 
 /**
  * The parts that are worth most in one length of stock: branch and bound over the kinds, the worthiest for its length
- * first. `least` is the least by which a better filling must be better: just below 1 where worths are whole numbers.
+ * first. Only fillings worth more than `above` are looked for. `least` is the least by which a better filling must be
+ * better: just below 1 where worths are whole numbers.
  */
 export function bestFilling(
   {
@@ -20,12 +21,14 @@ export function bestFilling(
     demand,
     room,
     worths,
+    above,
     least,
   }: {
     readonly sizes: readonly number[];
     readonly demand: ArrayLike<number>;
     readonly room: number;
     readonly worths: ArrayLike<number>;
+    readonly above: number;
     readonly least: number;
   },
   work: Work,
@@ -48,7 +51,7 @@ export function bestFilling(
   }
   const now = new Int32Array(n);
   let best = now.slice();
-  let bestWorth = 0;
+  let bestWorth = above;
   let bound = 0;
 
   /** No filling of what room is left with kinds from here on is worth more: whole parts, and a share of the next. */

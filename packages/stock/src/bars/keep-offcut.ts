@@ -2,6 +2,7 @@ import type { Cuts, Job, Work } from './job.ts';
 import { restOf } from './job.ts';
 import { pack } from './packing.ts';
 import { barsFor } from './plan-price.ts';
+import { tighten } from './tighten.ts';
 import { materialWeights } from './weights.ts';
 
 /** Room left in one length, where it is cut by a filling. */
@@ -31,13 +32,14 @@ export function keepLongestOffcut(job: Job, cuts: Cuts, resolution: number, work
   for (let size = tooLong - 1; size > kept && work.left > 0; ) {
     const at = sizes.findIndex((other) => other <= size);
     const place = at < 0 ? sizes.length : at;
-    const withOffcut = {
+    const asked = {
       sizes: sizes.toSpliced(place, 0, size),
       demand: demand.toSpliced(place, 0, 1),
       stocks,
     };
+    const withOffcut = tighten(asked, work);
     const rest = restOf(withOffcut, bars);
-    const packed = pack(withOffcut, rest, [materialWeights(withOffcut, rest, work)], [], work);
+    const packed = pack(withOffcut, rest, [materialWeights(withOffcut)], [], work);
     if (packed && packed !== 'undecided') {
       best = packed.map(({ filling, times }) => {
         const used = filling.kinds.map((kind, i) => ({ kind, count: filling.counts[i] as number }));

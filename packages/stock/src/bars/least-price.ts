@@ -5,6 +5,7 @@ import { pack } from './packing.ts';
 import { barsFor, priceOf } from './plan-price.ts';
 import { cheapestPurchase } from './purchase.ts';
 import { relax } from './relaxation.ts';
+import { tighten } from './tighten.ts';
 import { materialWeights, spare, type Weights, weightsOf } from './weights.ts';
 
 /** The cheapest plan found, and what no plan can cost less than. */
@@ -22,14 +23,15 @@ const MOST_KINDS = 300;
  * The plan of least price. What may be bought is asked in order of price: where the parts cannot be cut from it, the
  * proof in weights, or the refusal itself, rules out more than that one purchase, until the first one that will do.
  */
-export function leastPrice(job: Job, work: Work): LeastPrice {
+export function leastPrice(given: Job, work: Work): LeastPrice {
+  const job = tighten(given, work);
   const parts = job.demand.reduce((sum, count) => sum + count, 0);
   const all = restOf(
     job,
     job.stocks.map(({ limit }) => Math.min(limit, parts)),
   );
   const known: Filling[] = [];
-  const proofs: Weights[] = [materialWeights(job, all, work)];
+  const proofs: Weights[] = [materialWeights(job)];
   let best: Cuts | null = firstFit(job, all);
   let bestPrice = best ? priceOf(job, barsFor(job, best)) : Number.POSITIVE_INFINITY;
   const offer = (cuts: Cuts | null) => {
@@ -40,7 +42,7 @@ export function leastPrice(job: Job, work: Work): LeastPrice {
   };
   const exact = job.sizes.length <= MOST_KINDS;
   if (exact) {
-    proofs.push(weightsOf(job, all, relax(job, all, known, work).worths, work));
+    proofs.push(weightsOf(job, all, relax(job, all, known, work), work));
     const { bound } = cheapestPurchase(job, proofs, [], bestPrice, work);
     if (bound < bestPrice) offer(dive(job, all, known, bound, work));
   }
@@ -54,7 +56,7 @@ export function leastPrice(job: Job, work: Work): LeastPrice {
     if (!bars || !exact || work.left < 0) return { cuts: best, bound };
     const rest = restOf(job, bars);
     const relaxed = relax(job, rest, known, work);
-    const proof = weightsOf(job, all, relaxed.worths, work);
+    const proof = weightsOf(job, all, relaxed, work);
     if (spare(proof, rest) < 0) {
       proofs.push(proof);
       bound = Number.POSITIVE_INFINITY;

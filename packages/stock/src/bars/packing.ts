@@ -1,7 +1,7 @@
 import { dive } from './dive.ts';
 import { firstFit } from './first-fit.ts';
 import { type Cuts, type Filling, isCut, type Job, type Rest, type Work, without } from './job.ts';
-import { relax } from './relaxation.ts';
+import { type Relaxed, relax } from './relaxation.ts';
 import { spare, type Weights, weightsOf } from './weights.ts';
 
 /** A way to cut all parts from the lengths; `null` where it is proven that there is none; or the work ran out. */
@@ -9,10 +9,20 @@ export type Packed = Cuts | null | 'undecided';
 
 const nameOf = ({ stock, kinds, counts }: Filling) => `${stock}:${kinds}:${counts}`;
 
-/** Every filling of a stock with the longest part left, into which no other part fits, that no proof rules out. */
+/** Fillings tried at each step of a pass, and the work that the pass may take: few and quick first, at last all. */
+const PASSES = [
+  { width: 3, steps: 20_000 },
+  { width: 20, steps: 100_000 },
+  { width: 200, steps: 300_000 },
+  { width: Number.POSITIVE_INFINITY, steps: Number.POSITIVE_INFINITY },
+] as const;
+
+/**
+ * Fillings of a stock with the longest part left, into which no other part fits, and that no proof rules out: all of
+ * them, or as many as were asked for.
+ */
 function fillingsWith(
-  first: number,
-  stock: number,
+  { first, stock, width }: { readonly first: number; readonly stock: number; readonly width: number },
   job: Job,
   rest: Rest,
   proofs: readonly Weights[],
@@ -28,7 +38,7 @@ function fillingsWith(
   const counts: number[] = [];
   const extend = (from: number, roomLeft: number, smallestLeftOut: number): void => {
     work.left -= 1;
-    if (work.left < 0) return;
+    if (work.left < 0 || found.length > width) return;
     for (let i = 0; i < proofs.length; i++) {
       const { densest } = proofs[i] as Weights;
       if ((weighed[i] as number) + roomLeft * (densest[from] as number) < (needs[i] as number) - 0.5) return;
@@ -70,39 +80,55 @@ function fillingsWith(
   return found;
 }
 
-/**
- * Whether parts can be cut from given lengths. First by rounding; then by trying, for the longest part left, every
- * filling that may hold it, and so on, wherever no proof says that the rest cannot be cut from what is left.
- */
-export function pack(job: Job, from: Rest, proofs: readonly Weights[], known: Filling[], work: Work): Packed {
-  const quick = dive(job, from, known, Number.POSITIVE_INFINITY, work);
-  if (quick) return quick;
-  const impossible = new Set<string>();
+/** Tries, for the longest part left, the fillings that may hold it, and so on, wherever no proof says that it is in vain. */
+function tryFillings(
+  job: Job,
+  from: Rest,
+  width: number,
+  {
+    proofs,
+    known,
+    work,
+  }: { readonly proofs: readonly Weights[]; readonly known: Filling[]; readonly work: Work },
+): Packed {
+  const inVain = new Set<string>();
+  let leftOut = false;
+
+  const childrenOf = (rest: Rest, first: number, relaxed: Relaxed, tried: ReadonlySet<string>) => {
+    const likely = relaxed.cuts
+      .filter(({ filling }) => filling.kinds[0] === first)
+      .toSorted((a, b) => b.times - a.times)
+      .map(({ filling }) => filling);
+    const others = job.stocks.flatMap((_, stock) => {
+      if (rest.lengths[stock] === 0) return [];
+      const found = fillingsWith({ first, stock, width }, job, rest, proofs, work);
+      if (found.length > width) leftOut = true;
+      return found.slice(0, width);
+    });
+    others.sort((a, b) => a.roomLeft - b.roomLeft);
+    const named = new Map(
+      [...likely, ...others.map(({ filling }) => filling)].map((one) => [nameOf(one), one]),
+    );
+    return [...named].filter(([name]) => !tried.has(name));
+  };
 
   const search = (rest: Rest, tried: ReadonlySet<string>): Packed => {
     if (isCut(rest)) return [];
     if (work.left < 0) return 'undecided';
     if (proofs.some((proof) => spare(proof, rest) < 0)) return null;
     const name = `${rest.lengths}:${rest.demand}`;
-    if (impossible.has(name)) return null;
+    if (inVain.has(name)) return null;
     const finished = firstFit(job, rest);
     if (finished) return finished;
     const relaxed = relax(job, rest, known, work);
-    if (!relaxed.whole && spare(weightsOf(job, rest, relaxed.worths, work), rest) < 0) {
-      impossible.add(name);
+    if (!relaxed.whole && spare(weightsOf(job, rest, relaxed, work), rest) < 0) {
+      inVain.add(name);
       return null;
     }
     const first = rest.demand.findIndex((count) => count > 0);
-    const times = new Map(relaxed.cuts.map(({ filling, times }) => [nameOf(filling), times]));
-    const children = job.stocks
-      .flatMap((_, stock) => (rest.lengths[stock] ? fillingsWith(first, stock, job, rest, proofs, work) : []))
-      .map((child) => ({ ...child, name: nameOf(child.filling) }))
-      .filter((child) => !tried.has(child.name))
-      .map((child) => ({ ...child, times: times.get(child.name) ?? 0 }))
-      .sort((a, b) => b.times - a.times || a.roomLeft - b.roomLeft);
     // In another order the same fillings would only come again.
     const triedNow = new Set((rest.demand[first] as number) > 1 ? tried : []);
-    for (const { filling, name: child } of children) {
+    for (const [child, filling] of childrenOf(rest, first, relaxed, tried)) {
       const next = without(rest, filling, 1);
       const packed = search(next, next.demand[first] ? triedNow : new Set());
       if (packed === 'undecided') return packed;
@@ -110,8 +136,24 @@ export function pack(job: Job, from: Rest, proofs: readonly Weights[], known: Fi
       triedNow.add(child);
     }
     if (work.left < 0) return 'undecided';
-    impossible.add(name);
+    inVain.add(name);
     return null;
   };
-  return search(from, new Set());
+  const packed = search(from, new Set());
+  return packed === null && leftOut ? 'undecided' : packed;
+}
+
+/** Whether parts can be cut from given lengths: first by rounding, then by trying ever more fillings, at last all. */
+export function pack(job: Job, from: Rest, proofs: readonly Weights[], known: Filling[], work: Work): Packed {
+  const quick = dive(job, from, known, Number.POSITIVE_INFINITY, work);
+  if (quick) return quick;
+  for (const { width, steps } of PASSES) {
+    if (work.left < 0) break;
+    const some = Math.min(steps, work.left);
+    const pass = { left: some };
+    const packed = tryFillings(job, from, width, { proofs, known, work: pass });
+    work.left -= some - pass.left;
+    if (packed !== 'undecided') return packed;
+  }
+  return 'undecided';
 }

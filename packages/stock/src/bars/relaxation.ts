@@ -10,6 +10,8 @@ export interface Relaxed {
   readonly cuts: readonly { readonly filling: Filling; readonly times: number }[];
   /** What one more part of each kind would cost. */
   readonly worths: Float64Array;
+  /** What a length of each stock is worth: no filling is worth more, but for rounding. */
+  readonly expected: readonly number[];
 }
 
 /** Cost of leaving out a part, where a bar of the dearest stock costs 1: more than cutting it would. */
@@ -70,10 +72,10 @@ export function relax(job: Job, rest: Rest, known: Filling[], work: Work): Relax
       for (const stock of open) {
         if (work.left < 0) return;
         const { room } = stocks[stock] as Job['stocks'][number];
-        const given = { sizes, demand: rest.demand, room, worths, least: LEAST_GAIN };
+        const above = costOf(stock) - (simplex.duals[rowOfStock[stock] as number] as number);
+        const given = { sizes, demand: rest.demand, room, worths, above, least: LEAST_GAIN };
         const best = bestFilling(given, work);
-        const cost = costOf(stock) - (simplex.duals[rowOfStock[stock] as number] as number);
-        if (best.worth <= cost + LEAST_GAIN) continue;
+        if (best.kinds.length === 0) continue;
         const filling = { stock, kinds: best.kinds, counts: best.counts };
         known.push(filling);
         add(filling, costOf(stock));
@@ -89,8 +91,10 @@ export function relax(job: Job, rest: Rest, known: Filling[], work: Work): Relax
     }
     return sum;
   };
+  let priced = true;
   generate((stock) => costs[stock] as number);
   if (leftOut() > NEARLY_ZERO) {
+    priced = false;
     // Perhaps it cannot be helped: whatever the price, cut as many parts as can be.
     simplex.reprice((column) => (column < kinds.length ? 1 : 0));
     generate(() => 0);
@@ -101,5 +105,9 @@ export function relax(job: Job, rest: Rest, known: Filling[], work: Work): Relax
     const times = simplex.amounts[row] as number;
     if (filling && times > NEARLY_ZERO) cuts.push({ filling, times });
   }
-  return { whole: leftOut() <= NEARLY_ZERO, cuts, worths };
+  const expected = stocks.map((_, stock) => {
+    const cost = priced ? (costs[stock] as number) : 0;
+    return rest.lengths[stock] ? cost - (simplex.duals[rowOfStock[stock] as number] as number) : 0;
+  });
+  return { whole: leftOut() <= NEARLY_ZERO, cuts, worths, expected };
 }

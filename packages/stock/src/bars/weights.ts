@@ -17,18 +17,12 @@ export interface Weights {
   readonly densest: Float64Array;
 }
 
-/** A stock that is hard to fill to the last tick is taken to be filled so, after this many steps. */
-const MOST_STEPS = 50_000;
+/** After so many steps a simpler question is asked; after so many the bound that stands is taken. */
+const FEW_STEPS = 5000;
+const MANY_STEPS = 200_000;
 
-function proofOf({ sizes, stocks }: Job, rest: Rest, weights: Float64Array, work: Work): Weights {
-  const mosts = stocks.map(({ room }, stock) => {
-    if ((rest.lengths[stock] as number) === 0) return 0;
-    const given = { sizes, demand: rest.demand, room, worths: weights, least: 0.999 };
-    const some = { left: MOST_STEPS };
-    const { bound } = bestFilling(given, some);
-    work.left -= MOST_STEPS - some.left;
-    return Math.ceil(bound);
-  });
+/** Densities for a proof whose mosts are known. */
+function withMosts({ sizes }: Job, weights: Float64Array, mosts: readonly number[]): Weights {
   const densest = new Float64Array(sizes.length + 1);
   for (let kind = sizes.length - 1; kind >= 0; kind--) {
     const density = (weights[kind] as number) / (sizes[kind] as number);
@@ -37,17 +31,41 @@ function proofOf({ sizes, stocks }: Job, rest: Rest, weights: Float64Array, work
   return { weights, mosts, densest };
 }
 
-/** Whole weights in proportion to worths, and what each stock can hold of them. */
-export function weightsOf(job: Job, rest: Rest, worths: ArrayLike<number>, work: Work): Weights {
-  const largest = Math.max(...Array.from(worths));
-  const scale = largest > 0 ? SCALE / largest : 0;
-  const weights = Float64Array.from(worths, (worth) => Math.floor(Math.max(0, worth) * scale));
-  return proofOf(job, rest, weights, work);
+/**
+ * Whole weights in proportion to worths, and what each stock can hold of them. Where that is hard to find, what the
+ * stock is expected to hold is proven instead.
+ */
+export function weightsOf(
+  job: Job,
+  rest: Rest,
+  { worths, expected }: { readonly worths: Float64Array; readonly expected: readonly number[] },
+  work: Work,
+): Weights {
+  const scale = SCALE / Math.max(...worths, Number.MIN_VALUE);
+  const weights = worths.map((worth) => Math.floor(worth * scale));
+  const { sizes, stocks } = job;
+  const mosts = stocks.map(({ room }, stock) => {
+    if ((rest.lengths[stock] as number) === 0) return 0;
+    const boundAbove = (above: number, steps: number) => {
+      const some = { left: steps };
+      const given = { sizes, demand: rest.demand, room, worths: weights, above, least: 0.999 };
+      const { bound } = bestFilling(given, some);
+      work.left -= steps - some.left;
+      return { bound: Math.ceil(bound), ranOut: some.left < 0 };
+    };
+    const found = boundAbove(0, FEW_STEPS);
+    if (!found.ranOut) return found.bound;
+    const hope = (expected[stock] as number) * scale;
+    return Math.min(found.bound, boundAbove(hope < found.bound ? Math.ceil(hope) : 0, MANY_STEPS).bound);
+  });
+  return withMosts(job, weights, mosts);
 }
 
 /** The parts weighed by their length: what does not fit by length alone. */
-export const materialWeights = (job: Job, rest: Rest, work: Work): Weights =>
-  proofOf(job, rest, Float64Array.from(job.sizes), work);
+export function materialWeights(job: Job): Weights {
+  const rooms = job.stocks.map(({ room }) => room);
+  return withMosts(job, Float64Array.from(job.sizes), rooms);
+}
 
 /** By how much what the lengths can hold outweighs the parts; below 0 the parts cannot be cut from them. */
 export function spare({ weights, mosts }: Weights, { demand, lengths }: Rest): number {
