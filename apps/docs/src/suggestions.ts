@@ -1,5 +1,5 @@
 import type { Confirmation } from '@scantling/rules';
-import { movementCoefficientTable } from '@scantling/species';
+import { metricStrength, movementCoefficientTable } from '@scantling/species';
 
 /** Values from a table that a field can be filled with, by name. */
 export interface Suggestions {
@@ -9,6 +9,13 @@ export interface Suggestions {
 
 const marked = (species: string, confirmed: Confirmation) =>
   confirmed === 'memory' ? `${species} (from memory)` : species;
+
+const modulus = (moisture: '12%' | 'green') =>
+  metricStrength.rows.flatMap((row) =>
+    row.moisture === moisture && row.modulusOfElasticityMPa !== null
+      ? [{ name: marked(row.species, row.confirmed), text: `${row.modulusOfElasticityMPa}` }]
+      : [],
+  );
 
 /** What tables offer for an input, by the name of the input. */
 export const suggestions: Readonly<Record<string, Suggestions>> = {
@@ -24,5 +31,9 @@ export const suggestions: Readonly<Record<string, Suggestions>> = {
         text: `${radialPerPct}`,
       })),
     },
+  },
+  modulusOfElasticityMPa: {
+    label: 'Fill in the modulus of a wood',
+    groups: { 'at 12 % moisture content': modulus('12%'), green: modulus('green') },
   },
 };

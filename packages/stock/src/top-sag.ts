@@ -9,8 +9,8 @@ const limits = {
   rightSupportMm: place,
   widthMm: { min: 1, max: 5000 },
   depthMm: { min: 1, max: 1000 },
-  elasticityGPa: { min: 0.1, max: 500 },
-  shearModulusGPa: { min: 0.01, max: 200 },
+  modulusOfElasticityMPa: { min: 100, max: 500_000 },
+  shearModulusMPa: { min: 10, max: 200_000 },
   spreadLoadNPerMm: { min: 0, max: 100 },
 } as const;
 
@@ -43,10 +43,10 @@ export interface TopSagInput {
   readonly widthMm: number;
   /** Thickness, mm, 1 to 1000. */
   readonly depthMm: number;
-  /** Modulus of elasticity along the top, GPa, 0.1 to 500. */
-  readonly elasticityGPa: number;
-  /** Shear modulus, GPa, 0.01 to 200; of wood about a sixteenth of the modulus of elasticity. */
-  readonly shearModulusGPa: number;
+  /** Modulus of elasticity along the top, MPa, 100 to 500 000. */
+  readonly modulusOfElasticityMPa: number;
+  /** Shear modulus, MPa, 10 to 200 000; of wood about a sixteenth of the modulus of elasticity. */
+  readonly shearModulusMPa: number;
   /** Spread over the whole length, its own weight as well, N/mm, 0 to 100. */
   readonly spreadLoadNPerMm: number;
   /** Up to 100. */
@@ -136,7 +136,7 @@ function lowest(sagAt: (xMm: number) => number, places: readonly number[]): read
  * @example
  * ```ts
  * import { topSag } from '@scantling/stock';
- * const top = { lengthMm: 1800, leftSupportMm: 300, rightSupportMm: 1500, widthMm: 600, depthMm: 45, elasticityGPa: 12, shearModulusGPa: 0.75, spreadLoadNPerMm: 0.2, holeRows: [] };
+ * const top = { lengthMm: 1800, leftSupportMm: 300, rightSupportMm: 1500, widthMm: 600, depthMm: 45, modulusOfElasticityMPa: 12_000, shearModulusMPa: 750, spreadLoadNPerMm: 0.2, holeRows: [] };
  * const { leftReactionN, midspanSagMm, lowestAtMm } = topSag({ ...top, pointLoads: [{ atMm: 900, forceN: 1000 }] });
  * [leftReactionN, midspanSagMm, lowestAtMm] // => [680, 0.7475, 900]
  * // Somebody of 100 kg sits on the end: the other support would lift off
@@ -176,12 +176,11 @@ export function topSag(input: TopSagInput): TopSag {
     const fromMm = places[i] as number;
     const holesMm = holesAt(input, (fromMm + toMm) / 2);
     const { secondMomentMm4, shearAreaMm2 } = rectangularSection({ widthMm, depthMm, holesMm });
-    // 1 GPa is 1000 N/mm².
     return {
       fromMm,
       toMm,
-      bending: 1000 * input.elasticityGPa * secondMomentMm4,
-      shear: 1000 * input.shearModulusGPa * shearAreaMm2,
+      bending: input.modulusOfElasticityMPa * secondMomentMm4,
+      shear: input.shearModulusMPa * shearAreaMm2,
     };
   });
   const sagAt = deflection(stretches, { momentAt, shearAt }, [leftSupportMm, rightSupportMm]);

@@ -1,3 +1,4 @@
+import { metricStrength } from '@scantling/species';
 import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import * as mathjs from 'mathjs';
@@ -11,7 +12,7 @@ import {
   topSag,
 } from '../src/index.ts';
 
-const wood = { elasticityGPa: 12, shearModulusGPa: 0.75 };
+const wood = { modulusOfElasticityMPa: 12_000, shearModulusMPa: 750 };
 const plain = { ...wood, widthMm: 600, depthMm: 45, spreadLoadNPerMm: 0, pointLoads: [], holeRows: [] };
 const close = (ours: number, theirs: number, relative = 1e-9) =>
   near(ours, theirs, 1e-9 + relative * Math.abs(theirs));
@@ -37,8 +38,8 @@ const topArb = ({ holes }: { holes: boolean }): fc.Arbitrary<TopSagInput> =>
       rightShare: numberArb({ min: 0.55, max: 1 }),
       widthMm: numberArb({ min: 300, max: 1200 }),
       depthMm: numberArb({ min: 15, max: 120 }),
-      elasticityGPa: numberArb({ min: 5, max: 20 }),
-      shearModulusGPa: numberArb({ min: 0.3, max: 2 }),
+      modulusOfElasticityMPa: numberArb({ min: 5000, max: 20_000 }),
+      shearModulusMPa: numberArb({ min: 300, max: 2000 }),
       spreadLoadNPerMm: numberArb({ min: 0, max: 2 }),
       loads: fc.array(fc.tuple(numberArb({ min: 0, max: 1 }), numberArb({ min: 0, max: 2000 })), {
         maxLength: 3,
@@ -116,6 +117,55 @@ describe('closed forms', () => {
   });
 });
 
+// S. J. Record, The Mechanical Properties of Wood (1914), stiffness of beams: E = P l³ / (4 D b h³), and what follows.
+describe('a beam that is loaded at its centre', () => {
+  const beam = { loading: 'midspan-simple', ...wood } as const;
+  const bendingOf = (loadN: number, spanMm: number, widthMm: number, depthMm: number) =>
+    beamSag({ ...beam, loadN, spanMm, ...rectangularSection({ widthMm, depthMm, holesMm: 0 }) }).bendingSagMm;
+  const sizes = [
+    numberArb({ min: 1, max: 5000 }),
+    numberArb({ min: 100, max: 3000 }),
+    numberArb({ min: 10, max: 900 }),
+    numberArb({ min: 5, max: 200 }),
+  ] as const;
+
+  test('has the modulus of elasticity that its deflection tells', () => {
+    fc.assert(
+      fc.property(...sizes, (loadN, spanMm, widthMm, depthMm) => {
+        const sagMm = bendingOf(loadN, spanMm, widthMm, depthMm);
+        near((loadN * spanMm ** 3) / (4 * sagMm * widthMm * depthMm ** 3), 12_000, 1e-4);
+      }),
+    );
+  });
+
+  test('sags a third when three times as wide, a 27th when as deep, 27 times as far when as long', () => {
+    fc.assert(
+      fc.property(...sizes, (loadN, spanMm, widthMm, depthMm) => {
+        const sagMm = bendingOf(loadN, spanMm, widthMm, depthMm);
+        close(bendingOf(loadN, spanMm, 3 * widthMm, depthMm), sagMm / 3);
+        close(bendingOf(loadN, spanMm, widthMm, 3 * depthMm), sagMm / 27);
+        close(bendingOf(loadN, 3 * spanMm, widthMm, depthMm), sagMm * 27);
+      }),
+    );
+  });
+});
+
+// Every wood of the Wood Handbook (FPL-GTR-190), Table 5-3a, at 12 % moisture content.
+test('takes the modulus of a wood as its table has it', () => {
+  const dry = metricStrength.rows.filter(({ moisture }) => moisture === '12%');
+  expect(dry.length).toBeGreaterThan(5);
+  const shelf = { ...plain, lengthMm: 1200, leftSupportMm: 0, rightSupportMm: 1200, spreadLoadNPerMm: 1 };
+  const sags = dry.flatMap(({ modulusOfElasticityMPa }) => {
+    if (modulusOfElasticityMPa === null) return [];
+    const shearModulusMPa = modulusOfElasticityMPa / 16;
+    return [
+      modulusOfElasticityMPa * topSag({ ...shelf, modulusOfElasticityMPa, shearModulusMPa }).midspanSagMm,
+    ];
+  });
+  // With shear in a fixed ratio the sag goes as one over the modulus.
+  for (const product of sags) close(product, sags[0] as number);
+});
+
 describe('against integration by a general library', () => {
   /** The differential equation of the beam, from one place to the next, by mathjs. */
   function integrated(top: TopSagInput): { sagAt: (x: number) => number } {
@@ -139,8 +189,8 @@ describe('against integration by a general library', () => {
     places.slice(1).forEach((to, i) => {
       const from = places[i] as number;
       const inside = (x: number) => Math.min(to - 1e-9, Math.max(from, x));
-      const bending = 1000 * top.elasticityGPa * ((width((from + to) / 2) * depthMm ** 3) / 12);
-      const shear = (1000 * top.shearModulusGPa * width((from + to) / 2) * depthMm * 5) / 6;
+      const bending = top.modulusOfElasticityMPa * ((width((from + to) / 2) * depthMm ** 3) / 12);
+      const shear = (top.shearModulusMPa * width((from + to) / 2) * depthMm * 5) / 6;
       const slopes = (x: number, [, slope = 0, moment = 0]: number[]) => {
         const forceN = force(inside(x));
         return [slope + forceN / shear, -moment / bending, forceN];
@@ -222,11 +272,11 @@ describe('laws', () => {
   test('half as stiff sags twice as far', () => {
     fc.assert(
       fc.property(topArb({ holes: true }), (top) => {
-        const { elasticityGPa, shearModulusGPa } = top;
+        const { modulusOfElasticityMPa, shearModulusMPa } = top;
         const soft = topSag({
           ...top,
-          elasticityGPa: elasticityGPa / 2,
-          shearModulusGPa: shearModulusGPa / 2,
+          modulusOfElasticityMPa: modulusOfElasticityMPa / 2,
+          shearModulusMPa: shearModulusMPa / 2,
         });
         close(soft.midspanSagMm, 2 * topSag(top).midspanSagMm, 1e-7);
       }),

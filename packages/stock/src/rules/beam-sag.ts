@@ -15,8 +15,8 @@ export type BeamLoading =
 const limits = {
   loadN: { min: 0, max: 100_000 },
   spanMm: { min: 1, max: 20_000 },
-  elasticityGPa: { min: 0.1, max: 500 },
-  shearModulusGPa: { min: 0.01, max: 200 },
+  modulusOfElasticityMPa: { min: 100, max: 500_000 },
+  shearModulusMPa: { min: 10, max: 200_000 },
   secondMomentMm4: { min: 1, max: 1e11 },
   shearAreaMm2: { min: 1, max: 1e7 },
 } as const;
@@ -27,10 +27,10 @@ export interface BeamSagInput {
   readonly loadN: number;
   /** Between the supports, or from the clamp to the free end, mm, 1 to 20 000. */
   readonly spanMm: number;
-  /** Modulus of elasticity along the beam, GPa, 0.1 to 500. */
-  readonly elasticityGPa: number;
-  /** Shear modulus, GPa, 0.01 to 200; of wood about a sixteenth of the modulus of elasticity. */
-  readonly shearModulusGPa: number;
+  /** Modulus of elasticity along the beam, MPa, 100 to 500 000. */
+  readonly modulusOfElasticityMPa: number;
+  /** Shear modulus, MPa, 10 to 200 000; of wood about a sixteenth of the modulus of elasticity. */
+  readonly shearModulusMPa: number;
   /** Second moment of area, mm⁴, 1 to 10¹¹. */
   readonly secondMomentMm4: number;
   /** Shear area, mm², 1 to 10⁷: of a rectangle five sixths of its area. */
@@ -56,7 +56,7 @@ export interface BeamSag {
  * ```ts
  * import { beamSag } from '@scantling/stock';
  * // A shelf 286 × 19 mm over 914 mm, 267 N on it
- * beamSag({ loading: 'uniform-simple', loadN: 267, spanMm: 914, elasticityGPa: 12.5, shearModulusGPa: 0.8, secondMomentMm4: 163_500, shearAreaMm2: 4528 }).sagMm // => 1.3
+ * beamSag({ loading: 'uniform-simple', loadN: 267, spanMm: 914, modulusOfElasticityMPa: 12_500, shearModulusMPa: 800, secondMomentMm4: 163_500, shearAreaMm2: 4528 }).sagMm // => 1.3
  * ```
  */
 export function beamSag(input: BeamSagInput): BeamSag {
@@ -72,10 +72,9 @@ export function beamSag(input: BeamSagInput): BeamSag {
   requireChoice('beamSag', 'loading', input?.loading, Object.keys(constants));
   requireInputs('beamSag', input, limits);
   const [bending, shear] = constants[input.loading];
-  const { loadN, spanMm, elasticityGPa, shearModulusGPa, secondMomentMm4, shearAreaMm2 } = input;
-  // 1 GPa is 1000 N/mm².
-  const bendingSagMm = (bending * loadN * spanMm ** 3) / (1000 * elasticityGPa * secondMomentMm4) + 0;
-  const shearSagMm = (shear * loadN * spanMm) / (1000 * shearModulusGPa * shearAreaMm2) + 0;
+  const { loadN, spanMm, modulusOfElasticityMPa, shearModulusMPa, secondMomentMm4, shearAreaMm2 } = input;
+  const bendingSagMm = (bending * loadN * spanMm ** 3) / (modulusOfElasticityMPa * secondMomentMm4) + 0;
+  const shearSagMm = (shear * loadN * spanMm) / (shearModulusMPa * shearAreaMm2) + 0;
   return { bendingSagMm, shearSagMm, sagMm: bendingSagMm + shearSagMm };
 }
 
@@ -106,18 +105,18 @@ export const beamSagRule = /* @__PURE__ */ defineRule<BeamSagInput, BeamSag>(() 
       help: 'A kilogram weighs 9.81 N.',
     },
     spanMm: { kind: 'number', label: 'Span', unit: 'mm', ...limits.spanMm },
-    elasticityGPa: {
+    modulusOfElasticityMPa: {
       kind: 'number',
       label: 'Modulus of elasticity',
-      unit: 'GPa',
-      ...limits.elasticityGPa,
+      unit: 'MPa',
+      ...limits.modulusOfElasticityMPa,
       help: 'Of the wood, along the grain.',
     },
-    shearModulusGPa: {
+    shearModulusMPa: {
       kind: 'number',
       label: 'Shear modulus',
-      unit: 'GPa',
-      ...limits.shearModulusGPa,
+      unit: 'MPa',
+      ...limits.shearModulusMPa,
       help: 'Of wood about a sixteenth of the modulus of elasticity.',
     },
     secondMomentMm4: {
@@ -154,8 +153,8 @@ export const beamSagRule = /* @__PURE__ */ defineRule<BeamSagInput, BeamSag>(() 
         loading: 'uniform-simple',
         loadN: 1000,
         spanMm: 1200,
-        elasticityGPa: 12,
-        shearModulusGPa: 0.75,
+        modulusOfElasticityMPa: 12_000,
+        shearModulusMPa: 750,
         secondMomentMm4: 4_500_000,
         shearAreaMm2: 22_500,
       },
@@ -170,8 +169,8 @@ export const beamSagRule = /* @__PURE__ */ defineRule<BeamSagInput, BeamSag>(() 
         loading: 'end-cantilever',
         loadN: 300,
         spanMm: 400,
-        elasticityGPa: 10,
-        shearModulusGPa: 0.5,
+        modulusOfElasticityMPa: 10_000,
+        shearModulusMPa: 500,
         secondMomentMm4: 1_000_000,
         shearAreaMm2: 10_000,
       },
@@ -188,8 +187,8 @@ export const beamSagRule = /* @__PURE__ */ defineRule<BeamSagInput, BeamSag>(() 
       by: {
         loadN: 'proportional',
         spanMm: 'increasing',
-        elasticityGPa: 'decreasing',
-        shearModulusGPa: 'decreasing',
+        modulusOfElasticityMPa: 'decreasing',
+        shearModulusMPa: 'decreasing',
         secondMomentMm4: 'decreasing',
         shearAreaMm2: 'decreasing',
       },

@@ -7,8 +7,8 @@ const limits = {
   spreadLoadNPerMm: { min: 0, max: 100 },
   spanMm: { min: 1, max: 20_000 },
   overhangMm: { min: 0, max: 20_000 },
-  elasticityGPa: { min: 0.1, max: 500 },
-  shearModulusGPa: { min: 0.01, max: 200 },
+  modulusOfElasticityMPa: { min: 100, max: 500_000 },
+  shearModulusMPa: { min: 10, max: 200_000 },
   secondMomentMm4: { min: 1, max: 1e11 },
   shearAreaMm2: { min: 1, max: 1e7 },
 } as const;
@@ -22,10 +22,10 @@ export interface OverhangSagInput {
   readonly spanMm: number;
   /** From the second support to the free end, mm, 0 to 20 000. */
   readonly overhangMm: number;
-  /** Modulus of elasticity along the beam, GPa, 0.1 to 500. */
-  readonly elasticityGPa: number;
-  /** Shear modulus, GPa, 0.01 to 200. */
-  readonly shearModulusGPa: number;
+  /** Modulus of elasticity along the beam, MPa, 100 to 500 000. */
+  readonly modulusOfElasticityMPa: number;
+  /** Shear modulus, MPa, 10 to 200 000. */
+  readonly shearModulusMPa: number;
   /** Second moment of area, mm⁴, 1 to 10¹¹. */
   readonly secondMomentMm4: number;
   /** Shear area, mm², 1 to 10⁷. */
@@ -46,7 +46,7 @@ export interface OverhangSag {
  * @example
  * ```ts
  * import { overhangSag } from '@scantling/stock';
- * const top = { spanMm: 1000, overhangMm: 300, elasticityGPa: 10, shearModulusGPa: 0.5, secondMomentMm4: 4e6, shearAreaMm2: 20_000 };
+ * const top = { spanMm: 1000, overhangMm: 300, modulusOfElasticityMPa: 10_000, shearModulusMPa: 500, secondMomentMm4: 4e6, shearAreaMm2: 20_000 };
  * // 300 N at the end bends it down, the weight of the span lifts it a little
  * overhangSag({ ...top, endLoadN: 300, spreadLoadNPerMm: 0 }).endSagMm // => 0.3042
  * overhangSag({ ...top, endLoadN: 0, spreadLoadNPerMm: 0.1 }).endSagMm // => -0.0169
@@ -55,9 +55,8 @@ export interface OverhangSag {
 export function overhangSag(input: OverhangSagInput): OverhangSag {
   requireInputs('overhangSag', input, limits);
   const { endLoadN, spreadLoadNPerMm, spanMm, overhangMm: a } = input;
-  // 1 GPa is 1000 N/mm².
-  const stiffness = 1000 * input.elasticityGPa * input.secondMomentMm4;
-  const shearStiffness = 1000 * input.shearModulusGPa * input.shearAreaMm2;
+  const stiffness = input.modulusOfElasticityMPa * input.secondMomentMm4;
+  const shearStiffness = input.shearModulusMPa * input.shearAreaMm2;
   const byEndLoad =
     endLoadN * ((a * a * (spanMm + a)) / 3 / stiffness + (a + (a * a) / spanMm) / shearStiffness);
   const bending = (a * (4 * a * a * spanMm + 3 * a ** 3 - spanMm ** 3)) / 24;
@@ -77,8 +76,8 @@ function integral(f: (x: number) => number, to: number, stretches: number): numb
 /** The work of the inner forces on those of a unit load at the end (virtual work). */
 function byVirtualWork(input: OverhangSagInput): number {
   const { endLoadN, spreadLoadNPerMm, spanMm, overhangMm } = input;
-  const stiffness = 1000 * input.elasticityGPa * input.secondMomentMm4;
-  const shearStiffness = 1000 * input.shearModulusGPa * input.shearAreaMm2;
+  const stiffness = input.modulusOfElasticityMPa * input.secondMomentMm4;
+  const shearStiffness = input.shearModulusMPa * input.shearAreaMm2;
   // x from the free end inwards; z from the first support.
   const momentOut = (x: number) => -endLoadN * x - (spreadLoadNPerMm * x * x) / 2;
   const shearOut = (x: number) => endLoadN + spreadLoadNPerMm * x;
@@ -108,8 +107,13 @@ export const overhangSagRule = /* @__PURE__ */ defineRule(() => ({
     },
     spanMm: { kind: 'number', label: 'Span', unit: 'mm', ...limits.spanMm },
     overhangMm: { kind: 'number', label: 'Overhang', unit: 'mm', ...limits.overhangMm },
-    elasticityGPa: { kind: 'number', label: 'Modulus of elasticity', unit: 'GPa', ...limits.elasticityGPa },
-    shearModulusGPa: { kind: 'number', label: 'Shear modulus', unit: 'GPa', ...limits.shearModulusGPa },
+    modulusOfElasticityMPa: {
+      kind: 'number',
+      label: 'Modulus of elasticity',
+      unit: 'MPa',
+      ...limits.modulusOfElasticityMPa,
+    },
+    shearModulusMPa: { kind: 'number', label: 'Shear modulus', unit: 'MPa', ...limits.shearModulusMPa },
     secondMomentMm4: {
       kind: 'number',
       label: 'Second moment of area',
@@ -152,8 +156,8 @@ export const overhangSagRule = /* @__PURE__ */ defineRule(() => ({
         spreadLoadNPerMm: 0,
         spanMm: 1000,
         overhangMm: 300,
-        elasticityGPa: 10,
-        shearModulusGPa: 0.5,
+        modulusOfElasticityMPa: 10_000,
+        shearModulusMPa: 500,
         secondMomentMm4: 4_000_000,
         shearAreaMm2: 20_000,
       },
@@ -169,8 +173,8 @@ export const overhangSagRule = /* @__PURE__ */ defineRule(() => ({
         spreadLoadNPerMm: 0.1,
         spanMm: 1000,
         overhangMm: 300,
-        elasticityGPa: 10,
-        shearModulusGPa: 0.5,
+        modulusOfElasticityMPa: 10_000,
+        shearModulusMPa: 500,
         secondMomentMm4: 4_000_000,
         shearAreaMm2: 20_000,
       },
