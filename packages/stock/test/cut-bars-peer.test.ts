@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type CutBarsInput, cutBars } from '../src/index.ts';
+import { jobArb } from './bar-arbitraries.ts';
+import { leastPriceByHighs } from './general-solver.ts';
+
+/** The least price by trying everything: each part in turn on each bar begun, or on a new one. */
+function leastPriceByTrying({ parts, bars, kerfMm, endTrimMm }: CutBarsInput): number | null {
+  const lengths = parts.flatMap(({ lengthMm, count }) => Array.from({ length: count }, () => lengthMm));
+  const left = bars.map(({ count }) => count ?? lengths.length);
+  const begun: number[] = [];
+  let best = Number.POSITIVE_INFINITY;
+  const place = (i: number, price: number): void => {
+    if (price >= best - 1e-9) return;
+    const length = lengths[i];
+    if (length === undefined) {
+      best = price;
+      return;
+    }
+    for (let at = 0; at < begun.length; at++) {
+      const room = begun[at] as number;
+      if (room < length + kerfMm) continue;
+      begun[at] = room - length - kerfMm;
+      place(i + 1, price);
+      begun[at] = room;
+    }
+    for (const [at, { lengthMm, eachPrice }] of bars.entries()) {
+      const room = lengthMm - 2 * endTrimMm + kerfMm;
+      if (left[at] === 0 || room < length + kerfMm) continue;
+      left[at] = (left[at] as number) - 1;
+      begun.push(room - length - kerfMm);
+      place(i + 1, price + eachPrice);
+      begun.pop();
+      left[at] = (left[at] as number) + 1;
+    }
+  };
+  place(0, 0);
+  return Number.isFinite(best) ? best : null;
+}
+
+describe('cutBars beside other ways to the same price', () => {
+  test('a general solver, HiGHS, agrees on jobs of up to 60 parts', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(jobArb({ parts: 60, kinds: 8, bars: 4 }), (job) => {
+        const plan = cutBars(job);
+        expect(plan.proven).toBe(true);
+        expect(plan.boundPrice).toBe(plan.totalPrice);
+        expect(leastPriceByHighs(job)).toBeCloseTo(plan.totalPrice, 5);
+        compared += 1;
+      }),
+      { numRuns: 60, seed: 7 },
+    );
+    expect(compared).toBe(60);
+  }, 120_000);
+
+  test('trying everything agrees on small jobs, as to what cannot be cut as well', () => {
+    const small = jobArb({ parts: 6, kinds: 4, bars: 3 }).chain((job) =>
+      fc.integer({ min: 0, max: 4 }).map((count) => ({
+        ...job,
+        bars: job.bars.map((bar, i) => (i === 0 ? { ...bar, count } : bar)),
+      })),
+    );
+    let few = 0;
+    fc.assert(
+      fc.property(small, (job) => {
+        const least = leastPriceByTrying(job);
+        if (least === null) {
+          few += 1;
+          expect(() => cutBars(job)).toThrow('cutBars requires ');
+          return;
+        }
+        const plan = cutBars(job);
+        expect(plan.proven).toBe(true);
+        expect(plan.totalPrice).toBeCloseTo(least, 6);
+      }),
+      { numRuns: 300 },
+    );
+    expect(few).toBeGreaterThan(0);
+  });
+});
