@@ -19,7 +19,7 @@ export const vapourLiesLow =
 
 /** The tables of purging state the mixing factor; the rest is common practice, no source. */
 export const roomAirIsAnEstimate =
-  'An estimate for evenly mixed air: draughts that miss the work, a first rush of vapour and a breathing zone over the wet surface make it worse. It is no proof that the air is fit to breathe or cannot burn; a meter is.';
+  'An estimate for evenly mixed air: draughts that miss the work, a first rush of vapour and a breathing zone over the wet surface make it worse. Whether the air can burn or harms whoever breathes it, only measuring with a meter made for that vapour can tell.';
 
 /** Common practice, no source. */
 export const woodDust =
@@ -28,3 +28,11 @@ export const woodDust =
 /** Common practice, no source. */
 export const markedJar =
   'A jar for finish is never again one for food or drink: write on it what is in it, and keep it from children.';
+
+/** Common practice, no source. */
+export const twoPart =
+  'The hardener of a two-part finish may hold isocyanates: its vapour, spray and dust can make lungs and skin allergic for good, and then a trace brings on asthma. Keep it off the skin, do not breathe it, and wear what the product’s sheet asks for: a dust mask is no help.';
+
+/** Common practice, no source. */
+export const denaturedAlcohol =
+  'Denatured alcohol often has methanol in it, which can blind and kill, through the skin and as vapour too: see its safety data sheet, ventilate, wear gloves, and never drink it.';
