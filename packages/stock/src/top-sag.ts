@@ -37,7 +37,7 @@ export interface TopSagInput {
   readonly lengthMm: number;
   /** From the left end, mm. */
   readonly leftSupportMm: number;
-  /** From the left end, mm: beyond the left support. */
+  /** From the left end, mm: at least 1 mm beyond the left support. */
   readonly rightSupportMm: number;
   /** Across, mm, 1 to 5000. */
   readonly widthMm: number;
@@ -77,8 +77,8 @@ function requireTop(input: TopSagInput): void {
   const { lengthMm, leftSupportMm, rightSupportMm, widthMm, pointLoads, holeRows } = input;
   requireThat(
     'topSag',
-    leftSupportMm < rightSupportMm && rightSupportMm <= lengthMm,
-    `leftSupportMm below rightSupportMm and that within lengthMm ${lengthMm}, got ${leftSupportMm} and ${rightSupportMm}`,
+    rightSupportMm - leftSupportMm >= 1 && rightSupportMm <= lengthMm,
+    `rightSupportMm from 1 mm beyond leftSupportMm ${leftSupportMm} to lengthMm ${lengthMm}, got ${rightSupportMm}`,
   );
   const within = { min: 0, max: lengthMm };
   const requireRows = (name: string, rows: readonly object[], most: number, of: object) => {

@@ -56,6 +56,15 @@ const topArb = ({ holes }: { holes: boolean }): fc.Arbitrary<TopSagInput> =>
       holeRows: rows.map(([share, diameterMm]) => ({ atMm: share * top.lengthMm, diameterMm, count: 2 })),
     }));
 
+/** Found by many runs: reactions of thousands of newtons beside a load of one come back with its rounding. */
+const farOut: TopSagInput = {
+  ...plain,
+  lengthMm: 3132.001484837383,
+  leftSupportMm: 1409.4006681768224,
+  rightSupportMm: 1722.600816660561,
+  pointLoads: [{ atMm: 0, forceN: 1359.8911222070456 }],
+};
+
 const turnedRound = (top: TopSagInput): TopSagInput => ({
   ...top,
   leftSupportMm: top.lengthMm - top.rightSupportMm,
@@ -238,9 +247,15 @@ describe('laws', () => {
         const loads = [...top.pointLoads, { atMm: top.lengthMm / 2, forceN: spreadN }];
         const allN = loads.reduce((sum, { forceN }) => sum + forceN, 0);
         const turning = loads.reduce((sum, { atMm, forceN }) => sum + atMm * forceN, 0);
-        close(leftReactionN + rightReactionN, allN, 1e-8);
-        close(leftReactionN * top.leftSupportMm + rightReactionN * top.rightSupportMm, turning, 1e-6);
+        const scale = 1e-9 * (1 + Math.abs(leftReactionN) + Math.abs(rightReactionN));
+        near(leftReactionN + rightReactionN, allN, scale);
+        near(
+          leftReactionN * top.leftSupportMm + rightReactionN * top.rightSupportMm,
+          turning,
+          scale * top.lengthMm,
+        );
       }),
+      { examples: [[farOut]] },
     );
   });
 
@@ -295,10 +310,13 @@ describe('laws', () => {
     );
   });
 
-  test('holes never make a top without overhangs stiffer, and never softer than holes all along', () => {
+  // Beside a load that is off the middle a hole can lessen the sag of the middle, by what shear does there.
+  test('holes never make a top stiffer under loads in the middle, and never softer than holes all along', () => {
     fc.assert(
-      fc.property(topArb({ holes: true }), (holed) => {
-        const top = { ...holed, leftSupportMm: 0, rightSupportMm: holed.lengthMm };
+      fc.property(topArb({ holes: true }), ({ lengthMm, pointLoads, ...holed }) => {
+        const inTheMiddle = pointLoads.map(({ forceN }) => ({ atMm: lengthMm / 2, forceN }));
+        const supports = { leftSupportMm: 0, rightSupportMm: lengthMm };
+        const top = { ...holed, ...supports, lengthMm, pointLoads: inTheMiddle };
         const widest = top.holeRows.reduce((sum, { diameterMm, count }) => sum + diameterMm * count, 0);
         const { midspanSagMm } = topSag(top);
         const whole = topSag({ ...top, holeRows: [] }).midspanSagMm;
@@ -326,9 +344,9 @@ describe('laws', () => {
 test('says what is wrong with a top', () => {
   const top = { ...plain, lengthMm: 1000, leftSupportMm: 0, rightSupportMm: 1000 };
   expect(() => topSag({ ...top, rightSupportMm: 1001 })).toThrow(
-    'topSag requires leftSupportMm below rightSupportMm and that within lengthMm 1000, got 0 and 1001',
+    'topSag requires rightSupportMm from 1 mm beyond leftSupportMm 0 to lengthMm 1000, got 1001',
   );
-  expect(() => topSag({ ...top, leftSupportMm: 1000 })).toThrow('got 1000 and 1000');
+  expect(() => topSag({ ...top, leftSupportMm: 999.5 })).toThrow('beyond leftSupportMm 999.5');
   expect(() => topSag({ ...top, pointLoads: [{ atMm: 1200, forceN: 1 }] })).toThrow(
     'topSag requires pointLoads[0].atMm between 0 and 1000, got 1200',
   );

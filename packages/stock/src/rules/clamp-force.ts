@@ -66,7 +66,7 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
     compute: clampForce,
     formula: String.raw`F = p \, L \, T`,
     symbols: { F: 'force of all clamps', p: 'pressure', L: 'length of the joint', T: 'thickness' },
-    valid: { pressureMPa: [0.6, 1.8] },
+    valid: { pressureMPa: [0.689, 1.704] },
     sources: [
       column('that pressure times area is the force, and that every joint gets all of it'),
       {
