@@ -1,4 +1,5 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
+import { makersCapacity } from './cautions.ts';
 
 const mass = { min: 0, max: 100_000 };
 
@@ -27,6 +28,8 @@ export interface LiftCheck {
   readonly within: boolean;
   /** The parts, the heaviest first. */
   readonly heaviestFirst: readonly LiftedPart[];
+  /** What to mind besides. */
+  readonly caution: string;
 }
 
 /**
@@ -58,5 +61,6 @@ export function checkLift(input: LiftInput): LiftCheck {
     usedPct: (100 * liftedKg) / capacityKg,
     within: liftedKg <= capacityKg,
     heaviestFirst: parts.map(({ name, massKg }) => ({ name, massKg })).sort((a, b) => b.massKg - a.massKg),
+    caution: makersCapacity,
   };
 }

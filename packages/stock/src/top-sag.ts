@@ -74,7 +74,7 @@ export interface TopSag {
 
 function requireTop(input: TopSagInput): void {
   requireInputs('topSag', input, limits);
-  const { lengthMm, leftSupportMm, rightSupportMm, widthMm, pointLoads, holeRows } = input;
+  const { lengthMm, leftSupportMm, rightSupportMm, pointLoads, holeRows } = input;
   requireThat(
     'topSag',
     rightSupportMm - leftSupportMm >= 1 && rightSupportMm <= lengthMm,
@@ -91,14 +91,6 @@ function requireTop(input: TopSagInput): void {
   requireRows('pointLoads', pointLoads, 100, { forceN: { min: 0, max: 100_000 } });
   const hole = { diameterMm: { min: 0, max: 1000 }, count: { min: 1, max: 1000, integer: true as const } };
   requireRows('holeRows', holeRows, 500, hole);
-  for (const { atMm } of holeRows) {
-    const cut = holesAt(input, atMm);
-    requireThat(
-      'topSag',
-      cut < widthMm,
-      `holeRows to leave wood of widthMm ${widthMm}, got ${cut} mm of holes at ${atMm}`,
-    );
-  }
 }
 
 /** How much of the width holes take away, at a place along the top. */
@@ -174,7 +166,10 @@ export function topSag(input: TopSagInput): TopSag {
     .sort((a, b) => a - b);
   const stretches = places.slice(1).map((toMm, i) => {
     const fromMm = places[i] as number;
-    const holesMm = holesAt(input, (fromMm + toMm) / 2);
+    const middleMm = (fromMm + toMm) / 2;
+    const holesMm = holesAt(input, middleMm);
+    const left = `holeRows to leave wood of widthMm ${widthMm}, got ${holesMm} mm of holes at ${middleMm}`;
+    requireThat('topSag', holesMm < widthMm, left);
     const { secondMomentMm4, shearAreaMm2 } = rectangularSection({ widthMm, depthMm, holesMm });
     return {
       fromMm,

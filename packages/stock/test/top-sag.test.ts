@@ -351,7 +351,10 @@ test('says what is wrong with a top', () => {
     'topSag requires pointLoads[0].atMm between 0 and 1000, got 1200',
   );
   expect(() => topSag({ ...top, holeRows: [{ atMm: 500, diameterMm: 100, count: 6 }] })).toThrow(
-    'topSag requires holeRows to leave wood of widthMm 600, got 600 mm of holes at 500',
+    'topSag requires holeRows to leave wood of widthMm 600, got 600 mm of holes at',
   );
+  // Two rows that overlap, neither of them at the middle of the other.
+  const rows = [500, 590].map((atMm) => ({ atMm, diameterMm: 100, count: 4 }));
+  expect(() => topSag({ ...top, holeRows: rows })).toThrow('got 800 mm of holes at 54');
   expect(() => topSag({ ...top, holeRows: null as never })).toThrow('holeRows to be a list of at most 500');
 });
