@@ -11,13 +11,7 @@ import {
   type TopSagInput,
   topSag,
 } from '../src/index.ts';
-
-const wood = { modulusOfElasticityMPa: 12_000, shearModulusMPa: 750 };
-const plain = { ...wood, widthMm: 600, depthMm: 45, spreadLoadNPerMm: 0, pointLoads: [], holeRows: [] };
-const close = (ours: number, theirs: number, relative = 1e-9) =>
-  near(ours, theirs, 1e-9 + relative * Math.abs(theirs));
-const near = (ours: number, theirs: number, within: number) =>
-  expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(within);
+import { close, near, plain, wood } from './tops.ts';
 
 /** The library has it, its types do not. */
 const { solveODE } = mathjs as unknown as {
@@ -28,50 +22,6 @@ const { solveODE } = mathjs as unknown as {
     options: { tol: number; maxStep: number },
   ): { y: number[][] };
 };
-
-/** Tops on two supports with loads, and with or without holes. */
-const topArb = ({ holes }: { holes: boolean }): fc.Arbitrary<TopSagInput> =>
-  fc
-    .record({
-      lengthMm: numberArb({ min: 300, max: 4000 }),
-      leftShare: numberArb({ min: 0, max: 0.45 }),
-      rightShare: numberArb({ min: 0.55, max: 1 }),
-      widthMm: numberArb({ min: 300, max: 1200 }),
-      depthMm: numberArb({ min: 15, max: 120 }),
-      modulusOfElasticityMPa: numberArb({ min: 5000, max: 20_000 }),
-      shearModulusMPa: numberArb({ min: 300, max: 2000 }),
-      spreadLoadNPerMm: numberArb({ min: 0, max: 2 }),
-      loads: fc.array(fc.tuple(numberArb({ min: 0, max: 1 }), numberArb({ min: 0, max: 2000 })), {
-        maxLength: 3,
-      }),
-      rows: fc.array(fc.tuple(numberArb({ min: 0.02, max: 0.98 }), numberArb({ min: 5, max: 25 })), {
-        maxLength: holes ? 3 : 0,
-      }),
-    })
-    .map(({ leftShare, rightShare, loads, rows, ...top }) => ({
-      ...top,
-      leftSupportMm: leftShare * top.lengthMm,
-      rightSupportMm: rightShare * top.lengthMm,
-      pointLoads: loads.map(([share, forceN]) => ({ atMm: share * top.lengthMm, forceN })),
-      holeRows: rows.map(([share, diameterMm]) => ({ atMm: share * top.lengthMm, diameterMm, count: 2 })),
-    }));
-
-/** Found by many runs: reactions of thousands of newtons beside a load of one come back with its rounding. */
-const farOut: TopSagInput = {
-  ...plain,
-  lengthMm: 3132.001484837383,
-  leftSupportMm: 1409.4006681768224,
-  rightSupportMm: 1722.600816660561,
-  pointLoads: [{ atMm: 0, forceN: 1359.8911222070456 }],
-};
-
-const turnedRound = (top: TopSagInput): TopSagInput => ({
-  ...top,
-  leftSupportMm: top.lengthMm - top.rightSupportMm,
-  rightSupportMm: top.lengthMm - top.leftSupportMm,
-  pointLoads: top.pointLoads.map((load) => ({ ...load, atMm: top.lengthMm - load.atMm })),
-  holeRows: top.holeRows.map((row) => ({ ...row, atMm: top.lengthMm - row.atMm })),
-});
 
 describe('closed forms', () => {
   const section = rectangularSection({ widthMm: 600, depthMm: 45, holesMm: 0 });
@@ -235,109 +185,6 @@ describe('against integration by a general library', () => {
     near(ours.midspanSagMm, sagAt(875), 1e-7);
     near(ours.leftEndSagMm, sagAt(0), 1e-7);
     near(ours.rightEndSagMm, sagAt(1900), 1e-7);
-  });
-});
-
-describe('laws', () => {
-  test('the supports carry all there is, and no turning is left', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const { leftReactionN, rightReactionN } = topSag(top);
-        const spreadN = top.spreadLoadNPerMm * top.lengthMm;
-        const loads = [...top.pointLoads, { atMm: top.lengthMm / 2, forceN: spreadN }];
-        const allN = loads.reduce((sum, { forceN }) => sum + forceN, 0);
-        const turning = loads.reduce((sum, { atMm, forceN }) => sum + atMm * forceN, 0);
-        const scale = 1e-9 * (1 + Math.abs(leftReactionN) + Math.abs(rightReactionN));
-        near(leftReactionN + rightReactionN, allN, scale);
-        near(
-          leftReactionN * top.leftSupportMm + rightReactionN * top.rightSupportMm,
-          turning,
-          scale * top.lengthMm,
-        );
-      }),
-      { examples: [[farOut]] },
-    );
-  });
-
-  test('turned round, it sags the other way round', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const one = topSag(top);
-        const other = topSag(turnedRound(top));
-        const scale = 1e-7 * (1 + one.lowestSagMm);
-        near(other.leftEndSagMm, one.rightEndSagMm, scale);
-        near(other.midspanSagMm, one.midspanSagMm, scale);
-        near(other.lowestSagMm, one.lowestSagMm, scale);
-      }),
-    );
-  });
-
-  test('loads add up', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const { pointLoads, spreadLoadNPerMm } = top;
-        const alone = pointLoads.map((load) => topSag({ ...top, spreadLoadNPerMm: 0, pointLoads: [load] }));
-        const parts = [...alone, topSag({ ...top, pointLoads: [], spreadLoadNPerMm })];
-        const sum = parts.reduce((total, { midspanSagMm }) => total + midspanSagMm, 0);
-        near(topSag(top).midspanSagMm, sum, 1e-7 * (1 + Math.abs(sum)));
-      }),
-    );
-  });
-
-  test('half as stiff sags twice as far', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const { modulusOfElasticityMPa, shearModulusMPa } = top;
-        const soft = topSag({
-          ...top,
-          modulusOfElasticityMPa: modulusOfElasticityMPa / 2,
-          shearModulusMPa: shearModulusMPa / 2,
-        });
-        close(soft.midspanSagMm, 2 * topSag(top).midspanSagMm, 1e-7);
-      }),
-    );
-  });
-
-  test('a load at the middle lowers the end as far as the same load at the end lowers the middle', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const bare = { ...top, spreadLoadNPerMm: 0 };
-        const middleMm = (top.leftSupportMm + top.rightSupportMm) / 2;
-        const one = topSag({ ...bare, pointLoads: [{ atMm: middleMm, forceN: 500 }] }).rightEndSagMm;
-        const other = topSag({ ...bare, pointLoads: [{ atMm: top.lengthMm, forceN: 500 }] }).midspanSagMm;
-        near(one, other, 1e-7 * (1 + Math.abs(one)));
-      }),
-    );
-  });
-
-  // Beside a load that is off the middle a hole can lessen the sag of the middle, by what shear does there.
-  test('holes never make a top stiffer under loads in the middle, and never softer than holes all along', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), ({ lengthMm, pointLoads, ...holed }) => {
-        const inTheMiddle = pointLoads.map(({ forceN }) => ({ atMm: lengthMm / 2, forceN }));
-        const supports = { leftSupportMm: 0, rightSupportMm: lengthMm };
-        const top = { ...holed, ...supports, lengthMm, pointLoads: inTheMiddle };
-        const widest = top.holeRows.reduce((sum, { diameterMm, count }) => sum + diameterMm * count, 0);
-        const { midspanSagMm } = topSag(top);
-        const whole = topSag({ ...top, holeRows: [] }).midspanSagMm;
-        const narrow = topSag({ ...top, widthMm: top.widthMm - widest, holeRows: [] }).midspanSagMm;
-        expect(midspanSagMm).toBeGreaterThanOrEqual(whole * (1 - 1e-9) - 1e-9);
-        expect(midspanSagMm).toBeLessThanOrEqual(narrow * (1 + 1e-9) + 1e-9);
-      }),
-    );
-  });
-
-  test('nothing looked at lies lower than the lowest place', () => {
-    fc.assert(
-      fc.property(topArb({ holes: true }), (top) => {
-        const { lowestSagMm, leftEndSagMm, rightEndSagMm, midspanSagMm, lowestAtMm } = topSag(top);
-        expect(Math.max(0, leftEndSagMm, rightEndSagMm, midspanSagMm)).toBeLessThanOrEqual(
-          lowestSagMm + 1e-9,
-        );
-        expect(lowestAtMm).toBeGreaterThanOrEqual(0);
-        expect(lowestAtMm).toBeLessThanOrEqual(top.lengthMm);
-      }),
-    );
   });
 });
 
