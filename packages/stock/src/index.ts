@@ -24,6 +24,19 @@ export {
   type StockBar,
 } from './cut-bars.ts';
 export {
+  type Board,
+  type BoardCutting,
+  type BoardDefect,
+  type BoardPart,
+  type BoardPlan,
+  type Cut,
+  type CutBoard,
+  cutBoards,
+  type FirstCut,
+  type MissingPart,
+  type Piece,
+} from './cut-boards.ts';
+export {
   type DressedSize,
   type DressedSizeInput,
   dressedSize,
