@@ -88,7 +88,7 @@ export interface CutBars {
 }
 
 /** The work allowed to the price, and to the offcut, in steps: on a common machine of 2025 under a second. */
-const PRICE_STEPS = 3_000_000;
+const PRICE_STEPS = 12_000_000;
 const OFFCUT_STEPS = 40_000;
 
 /** More parts than this are not cut anew for a longer offcut. */

@@ -25,11 +25,10 @@ function fillings(sizes: readonly number[], demand: readonly number[], room: num
 }
 
 /**
- * The least price by HiGHS, a general solver of mixed integer programmes: one whole number for each way to fill a bar,
- * cover every part, stay within the bars there are. `null` where the bars do not suffice. Whole millimetres, every bar
- * carried whole.
+ * A job as a mixed integer programme: one whole number for each way to fill a bar, cover every part, stay within the
+ * bars there are. Whole millimetres, every bar carried whole.
  */
-export function leastPriceByHighs({ parts, bars, kerfMm, endTrimMm }: CutBarsInput): number | null {
+export function programmeOf({ parts, bars, kerfMm, endTrimMm }: CutBarsInput): string {
   const sizes = parts.map(({ lengthMm }) => lengthMm + kerfMm);
   const demand = parts.map(({ count }) => count);
   const columns = bars.flatMap((bar, at) =>
@@ -46,12 +45,16 @@ export function leastPriceByHighs({ parts, bars, kerfMm, endTrimMm }: CutBarsInp
     const used = columns.flatMap((column, i) => (column.at === at ? [`x${i}`] : []));
     return [` limit${at}: ${sum(used)} <= ${count}`];
   });
-  const programme = [
+  return [
     'Minimize',
     ` price: ${sum(terms)}`,
     ...['Subject To', ...cover, ...limits],
     ...['Generals', ` ${columns.map((_, i) => `x${i}`).join(' ')}`, 'End'],
   ].join('\n');
+}
+
+/** The least price by HiGHS, a general solver; `null` where the bars do not suffice. */
+export function solveByHighs(programme: string): number | null {
   const { Status, ObjectiveValue } = highs.solve(programme, {
     output_flag: false,
     mip_rel_gap: 0,
@@ -61,3 +64,5 @@ export function leastPriceByHighs({ parts, bars, kerfMm, endTrimMm }: CutBarsInp
   if (Status !== 'Optimal') throw new Error(`HiGHS ends with ${Status}`);
   return ObjectiveValue;
 }
+
+export const leastPriceByHighs = (job: CutBarsInput): number | null => solveByHighs(programmeOf(job));

@@ -10,6 +10,9 @@ export interface BestFilling {
   readonly counts: readonly number[];
 }
 
+/** Where any filling that is worth enough will do, the best after so many steps is taken. */
+const HURRIED_STEPS = 1000;
+
 /**
  * The parts that are worth most in one length of stock: branch and bound over the kinds, the worthiest for its length
  * first. Only fillings worth more than `above` are looked for. `least` is the least by which a better filling must be
@@ -23,6 +26,7 @@ export function bestFilling(
     worths,
     above,
     least,
+    hurried = false,
   }: {
     readonly sizes: readonly number[];
     readonly demand: ArrayLike<number>;
@@ -30,6 +34,7 @@ export function bestFilling(
     readonly worths: ArrayLike<number>;
     readonly above: number;
     readonly least: number;
+    readonly hurried?: boolean;
   },
   work: Work,
 ): BestFilling {
@@ -53,6 +58,7 @@ export function bestFilling(
   let best = now.slice();
   let bestWorth = above;
   let bound = 0;
+  const hurryFrom = hurried ? work.left - HURRIED_STEPS : Number.NEGATIVE_INFINITY;
 
   /** No filling of what room is left with kinds from here on is worth more: whole parts, and a share of the next. */
   const relaxed = (from: number, roomLeft: number): number => {
@@ -79,7 +85,7 @@ export function bestFilling(
     if (i === n || (smallest[i] as number) > roomLeft) return;
     const hope = sum + relaxed(i, roomLeft);
     if (hope < bestWorth + least) return;
-    if (work.left < 0) {
+    if (work.left < 0 || (work.left < hurryFrom && bestWorth > above)) {
       bound = Math.max(bound, hope);
       return;
     }

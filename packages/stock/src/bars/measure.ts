@@ -1,4 +1,4 @@
-import { requireThat } from '@scantling/rules';
+import { plusZero, requireThat } from '@scantling/rules';
 import type { BarPart, CutBarsInput, StockBar } from '../cut-bars.ts';
 import type { Job, Stock } from './job.ts';
 
@@ -7,7 +7,7 @@ const PER_PRICE = 1e4;
 
 /** Below a thousandth of a nanometre there is only the noise of floating point. */
 const NOISE = 1e-3;
-const up = (mm: number) => Math.ceil(mm * NM_PER_MM - NOISE);
+const up = (mm: number) => plusZero(Math.ceil(mm * NM_PER_MM - NOISE));
 const down = (mm: number) => Math.floor(mm * NM_PER_MM + NOISE);
 
 /** Millimetres of whole nanometres. */

@@ -66,14 +66,14 @@ export function relax(job: Job, rest: Rest, known: Filling[], work: Work): Relax
   const generate = (costOf: (stock: number) => number) => {
     for (;;) {
       const pivots = simplex.optimise(50 * rows);
-      work.left -= pivots * (5 + (rows * rows) / 40);
+      work.left -= pivots * (5 + (rows * rows) / 40 + simplex.columns.length / 4);
       readWorths();
       let found = false;
       for (const stock of open) {
         if (work.left < 0) return;
         const { room } = stocks[stock] as Job['stocks'][number];
         const above = costOf(stock) - (simplex.duals[rowOfStock[stock] as number] as number);
-        const given = { sizes, demand: rest.demand, room, worths, above, least: LEAST_GAIN };
+        const given = { sizes, demand: rest.demand, room, worths, above, least: LEAST_GAIN, hurried: true };
         const best = bestFilling(given, work);
         if (best.kinds.length === 0) continue;
         const filling = { stock, kinds: best.kinds, counts: best.counts };
