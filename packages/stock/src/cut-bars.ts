@@ -69,7 +69,7 @@ export interface BoughtBar {
   readonly lengthMm: number;
   readonly count: number;
   /** Equal lengths that the yard cuts each bar into; 1 where it is carried whole. */
-  readonly carriedLengths: number;
+  readonly carriedCount: number;
 }
 
 export interface CutBars {
@@ -148,7 +148,7 @@ export function cutBars(input: CutBarsInput): CutBars {
     buy: carried
       .map(({ bar, lengths }, stock) => ({
         ...{ name: bar.name, lengthMm: bar.lengthMm },
-        ...{ count: bought[stock] as number, carriedLengths: lengths },
+        ...{ count: bought[stock] as number, carriedCount: lengths },
       }))
       .filter(({ count }) => count > 0),
     bars,

@@ -37,7 +37,7 @@ function expectWhole(
   }
   const bought = tally(plan.buy.map(({ name, count }) => [name, count]));
   for (const { name, count } of bars) expect(bought[name] ?? 0).toBeLessThanOrEqual(count ?? 1e5);
-  const carried = tally(plan.buy.map(({ name, count, carriedLengths }) => [name, count * carriedLengths]));
+  const carried = tally(plan.buy.map(({ name, count, carriedCount }) => [name, count * carriedCount]));
   expect(tally(plan.bars.map(({ name, count }) => [name, count]))).toEqual(carried);
   const price = bars.reduce((sum, { name, eachPrice }) => sum + (bought[name] ?? 0) * eachPrice, 0);
   expect(plan.totalPrice).toBeCloseTo(price, 6);

@@ -89,9 +89,9 @@ describe('cutBars, worked by hand', () => {
     const bars = [{ name: 'bar 6 m', lengthMm: 6000, eachPrice: 30 }];
     const given = { parts: [part(1900, 4)], bars, kerfMm: 3, endTrimMm: 0 };
     // Whole, three parts of 1900 and two cuts take 5706 of 6000. In two of (6000 − 3) / 2 = 2998.5 each gives one part.
-    expect(cutBars(given)).toMatchObject({ totalPrice: 60, buy: [{ count: 2, carriedLengths: 1 }] });
+    expect(cutBars(given)).toMatchObject({ totalPrice: 60, buy: [{ count: 2, carriedCount: 1 }] });
     const carried = cutBars({ ...given, longestCarriedMm: 3100 });
-    expect(carried).toMatchObject({ totalPrice: 60, buy: [{ count: 2, carriedLengths: 2 }] });
+    expect(carried).toMatchObject({ totalPrice: 60, buy: [{ count: 2, carriedCount: 2 }] });
     expect(carried.bars).toMatchObject([{ lengthMm: 2998.5, count: 4, offcutMm: 1095.5 }]);
     // One part leaves the other half of its bar whole.
     const one = cutBars({ ...given, parts: [part(1900, 1)], longestCarriedMm: 3100 });
