@@ -7,6 +7,10 @@ export const firmNotHard =
   'Tighten the screw only until the top lies firm, with a washer under its head: clamped hard it cannot travel.';
 
 /** Common practice, no source. */
+export const nothingHolds =
+  'Nothing holds the top in place: no screw stands on the fixed line in a round hole that fits it, and so the top may creep from year to year. Give it one there.';
+
+/** Common practice, no source. */
 export const slotsInSteel =
   'Clamp steel when you drill, mill or file it, take the burr off the slot, and wear eye protection.';
 

@@ -11,20 +11,18 @@ export interface FixedLineChoice {
 /** Every choice from front to back. */
 export interface FixedLineComparison {
   readonly choices: readonly FixedLineChoice[];
-  /**
-   * Where the longest swing, and with it the longest slot, is least. No line does better than the middle; a row does as
-   * well only if it lies there.
-   */
-  readonly leastSwing: FixedLineChoice;
+  /** Of the choices whose plan has a screw that holds the top, the one whose longest swing is least; `null` where none has. */
+  readonly leastSwing: FixedLineChoice | null;
 }
 
 /**
  * The same top held at each row of its fixings, and midway between the first row and the last: every slot and both
- * overhangs for each. The longest slot is least in the middle, since the swing grows with the distance and some extreme
- * row lies at least half of their spacing away from any line.
+ * overhangs for each. The longest swing, and the longest slot that has to be cut anew, is least in the middle, since both
+ * grow with the distance and some extreme row lies at least half of their spacing away from any line. But a line holds the
+ * top only where a screw stands on it.
  *
  * @param input - As for `planFixings`, without the fixed line.
- * @returns Each choice with its plan, from front to back, and the one with the shortest longest slot.
+ * @returns Each choice with its plan, from front to back, and the one that swings least among those that hold the top.
  * @throws RangeError where a field is missing or outside its limits, naming its path.
  * Source: where to hold a top is published practice (Attaching Tabletops, 2007, p. 38–39): in the middle where it is used
  *   from all sides, at the back against a wall, at the front of a desk.
@@ -43,8 +41,8 @@ export interface FixedLineComparison {
  * });
  * choices.map(({ line }) => line) // => ['front row', 'row 2', 'middle', 'back row']
  * choices.map(({ plan }) => plan.longestSwingMm) // => [6, 4.5, 3, 6]
- * leastSwing.plan.fixedLineYMm // => 275
- * leastSwing.plan.holding // => []
+ * choices.map(({ plan }) => plan.holding) // => [['a'], ['b'], [], ['c']]
+ * leastSwing.line // => 'row 2'
  * ```
  */
 export function compareFixedLines(input: Omit<FixingsInput, 'fixedLine'>): FixedLineComparison {
@@ -59,12 +57,13 @@ export function compareFixedLines(input: Omit<FixingsInput, 'fixedLine'>): Fixed
   const middle = at('middle', lineY('compareFixedLines', 'middle', input.fixings));
   const beyondMm = ({ plan }: FixedLineChoice) => plan.fixedLineYMm - middle.plan.fixedLineYMm;
   const byRow = rows.map((yMm, i) => at(name(i), yMm));
-  return {
-    choices: [
-      ...byRow.filter((choice) => beyondMm(choice) < -SAME_MM),
-      middle,
-      ...byRow.filter((choice) => beyondMm(choice) > SAME_MM),
-    ],
-    leastSwing: middle,
-  };
+  const choices = [
+    ...byRow.filter((choice) => beyondMm(choice) < -SAME_MM),
+    middle,
+    ...byRow.filter((choice) => beyondMm(choice) > SAME_MM),
+  ];
+  const [leastSwing = null] = choices
+    .filter(({ plan }) => plan.holding.length > 0)
+    .sort((a, b) => a.plan.longestSwingMm - b.plan.longestSwingMm);
+  return { choices, leastSwing };
 }

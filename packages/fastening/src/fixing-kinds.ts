@@ -2,7 +2,7 @@ import { type Limits, requireChoice, requireFields } from '@scantling/rules';
 import { type PivotingPlateTravel, pivotingPlateTravel } from './rules/pivoting-plate-travel.ts';
 import { type ScrewBesideTab, screwBesideTab } from './rules/screw-beside-tab.ts';
 import { type TongueInGroove, tongueInGroove } from './rules/tongue-in-groove.ts';
-import { SAME_MM, type ScrewOpening, screwOpening } from './screw-opening.ts';
+import { type OpeningSize, SAME_MM, type ScrewOpening, screwOpening } from './screw-opening.ts';
 
 /** Across the grain, towards the front of the top (falling y) or towards its back (rising y). */
 export type Side = 'front' | 'back';
@@ -61,10 +61,13 @@ export interface PlateFixing {
 
 export type FixingKind = ScrewFixing | SlidingTongueFixing | TongueFixing | TabFixing | PlateFixing;
 
+/** What is to be done to the groove of a tongue that slides along it. */
+export type GrooveWork = 'leave it as it is' | 'lengthen the groove';
+
 /** How a fixing takes its travel, by its kind. */
 export type FixingFit =
   | ({ readonly kind: 'opening' } & ScrewOpening)
-  | ({ readonly kind: 'groove' } & Omit<ScrewOpening, 'coveringWasherMm'>)
+  | ({ readonly kind: 'groove'; readonly work: GrooveWork } & OpeningSize)
   | ({ readonly kind: 'tongue' } & TongueInGroove)
   | ({ readonly kind: 'tab' } & ScrewBesideTab)
   | ({ readonly kind: 'plate' } & PivotingPlateTravel);
@@ -128,16 +131,17 @@ export function fitOf(by: FixingKind, swing: Swing, terms: FixingTerms) {
   const result = (fit: FixingFit, letsTravel: boolean, holds = false) => ({ fit, letsTravel, holds });
   switch (by.kind) {
     case 'screw': {
-      const { near, ...opening } = screwOpening({ ...terms, distanceMm, existingMm: by.holeMm ?? null });
-      const snugMm = shankDiameterMm + 2 * (clearanceMm + Math.max(swellMm, shrinkMm));
-      const holds = near && opening.lengthMm <= snugMm + SAME_MM;
+      const { still, ...opening } = screwOpening({ ...terms, distanceMm, existingMm: by.holeMm ?? null });
+      const snugMm = shankDiameterMm + 2 * clearanceMm;
+      const holds = still && opening.lengthMm <= snugMm + SAME_MM;
       return result({ kind: 'opening', ...opening }, opening.work === 'leave it as it is', holds);
     }
     case 'tongue that slides': {
       const { tongueWidthMm: shankDiameterMm, grooveLengthMm: existingMm } = by;
       const opening = screwOpening({ ...terms, shankDiameterMm, distanceMm, existingMm });
-      const { near, coveringWasherMm, ...groove } = opening;
-      return result({ kind: 'groove', ...groove }, groove.work === 'leave it as it is');
+      const { still, work: ofHole, coveringWasherMm, ...groove } = opening;
+      const work: GrooveWork = ofHole === 'leave it as it is' ? ofHole : 'lengthen the groove';
+      return result({ kind: 'groove', work, ...groove }, work === 'leave it as it is');
     }
     case 'tongue': {
       const { points, kind, ...groove } = by;
@@ -164,7 +168,11 @@ export function fitOf(by: FixingKind, swing: Swing, terms: FixingTerms) {
     case 'plate that turns': {
       const { kind, ...plate } = by;
       const fit = pivotingPlateTravel(plate);
-      const enough = fit.roomToSwellMm >= swellMm - SAME_MM && fit.roomToShrinkMm >= shrinkMm - SAME_MM;
+      // On the fixed line nothing turns it; elsewhere the clearance is kept at both ends, as in a slot.
+      const spareMm = Math.max(swellMm, shrinkMm) <= SAME_MM ? 0 : clearanceMm;
+      const enough =
+        fit.roomToSwellMm >= swellMm + spareMm - SAME_MM &&
+        fit.roomToShrinkMm >= shrinkMm + spareMm - SAME_MM;
       return result({ kind: 'plate', ...fit }, enough);
     }
   }

@@ -24,6 +24,7 @@ export { type FoundScrew, findScrew } from './find-screw.ts';
 export type {
   FixingFit,
   FixingKind,
+  GrooveWork,
   PlateFixing,
   ScrewFixing,
   Side,
@@ -171,7 +172,7 @@ export {
 export * from './rules/wood-screw-lead-hole.ts';
 export * from './rules/wood-screw-spacing.ts';
 export type { Screw, ScrewFigure, ScrewHead, ScrewKind } from './screw.ts';
-export type { OpeningWork, ScrewOpening } from './screw-opening.ts';
+export type { OpeningSize, OpeningWork, ScrewOpening } from './screw-opening.ts';
 export * from './screw-tables.ts';
 export type { PulledScrew } from './share-out.ts';
 export type { Verdict } from './verdict.ts';

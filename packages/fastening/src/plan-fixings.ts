@@ -1,5 +1,5 @@
 import { type Limits, requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { firmNotHard, notStructuralDesign, slotsInSteel } from './cautions.ts';
+import { firmNotHard, nothingHolds, notStructuralDesign, slotsInSteel } from './cautions.ts';
 import {
   type FixingFit,
   type FixingKind,
@@ -9,7 +9,7 @@ import {
   type Side,
 } from './fixing-kinds.ts';
 import { fixingTravel } from './rules/fixing-travel.ts';
-import { SAME_MM } from './screw-opening.ts';
+import { type OpeningWork, SAME_MM } from './screw-opening.ts';
 
 const place: Limits = { min: -5000, max: 10_000 };
 const percent: Limits = { min: 0, max: 20 };
@@ -95,11 +95,11 @@ export interface PlannedFixing {
 export interface FixingPlan {
   readonly fixedLineYMm: number;
   readonly fixings: readonly PlannedFixing[];
-  /** Fixings that hold the top at the fixed line. Where there is none, nothing keeps the top from creeping. */
+  /** Screws that hold the top at the fixed line, each in a round hole that fits it; where there is none a caution says so. */
   readonly holding: readonly string[];
-  /** Fixings whose holes must become slots. */
+  /** Screws whose holes must become slots. */
   readonly becomeSlots: readonly string[];
-  /** Fixings whose holes may stay as they are. */
+  /** Screws whose holes may stay as they are. */
   readonly stay: readonly string[];
   /** Most that any fixing travels from one end of the season to the other, mm. */
   readonly longestSwingMm: number;
@@ -221,7 +221,9 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
   const plannedOnes = input.fixings.map((point) => planned(point, lineYMm, input));
   const fixings = plannedOnes.map(({ fixing }) => fixing);
   const named = (some: readonly PlannedFixing[]) => some.map(({ name }) => name);
-  const work = (wanted: string) => named(fixings.filter(({ fit }) => 'work' in fit && fit.work === wanted));
+  const work = (wanted: OpeningWork) =>
+    named(fixings.filter(({ fit }) => fit.kind === 'opening' && fit.work === wanted));
+  const holding = named(plannedOnes.filter(({ holds }) => holds).map(({ fixing }) => fixing));
   const overhang = (beyondMm: (scale: number) => number): Overhang => ({
     buildingDayMm: beyondMm(1),
     swollenMm: beyondMm(1 + swellPct / 100),
@@ -231,7 +233,7 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
   return {
     fixedLineYMm: lineYMm,
     fixings,
-    holding: named(plannedOnes.filter(({ holds }) => holds).map(({ fixing }) => fixing)),
+    holding,
     becomeSlots: work('make it a slot'),
     stay: work('leave it as it is'),
     longestSwingMm: Math.max(...fixings.map(({ swellMm, shrinkMm }) => swellMm + shrinkMm)),
@@ -239,7 +241,12 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
       front: overhang((scale) => base.frontYMm - edgeAt(top.frontYMm, scale)),
       back: overhang((scale) => edgeAt(top.backYMm, scale) - base.backYMm),
     },
-    cautions: [notStructuralDesign, firmNotHard, slotsInSteel],
+    cautions: [
+      ...(holding.length === 0 ? [nothingHolds] : []),
+      notStructuralDesign,
+      firmNotHard,
+      slotsInSteel,
+    ],
   };
 }
 
@@ -247,7 +254,9 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
  * Every place where a base holds a solid top: how far the season carries the top over it from building day, and how the
  * fixing there takes it. For a screw it says what hole or slot the base needs, which holes that are there must become
  * slots, how far each grows and which way, which may stay, and where in them the screw has to stand; for buttons, tabs and
- * plates that turn, whether they have the travel. x runs along the grain, y across it; the base keeps its size.
+ * plates that turn, whether they have the travel. A round hole is for the fixed line alone, where the top does not move.
+ * Where no screw holds the top there, the first caution says so. x runs along the grain, y across it; the base keeps its
+ * size.
  *
  * @param input - Top, base, fixings and the line where the top is held; all lengths in mm on building day.
  * @returns Each fixing, which of them hold the top, and both overhangs over the season.
@@ -272,6 +281,8 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
  *   clearanceMm: 0.5,
  * });
  * plan.becomeSlots // => ['middle', 'back']
+ * plan.holding // => []
+ * plan.cautions[0].startsWith('Nothing holds the top') // => true
  * plan.fixings[2].swellMm // => 4
  * plan.fixings[2].fit.longerAwayMm // => 3
  * plan.fixings[2].fit.longerTowardsMm // => 1

@@ -13,10 +13,9 @@ export type OpeningWork =
   | 'cut a slot'
   | 'make it a slot';
 
-/** The hole or slot of the base that a screw travels in, across the grain. */
-export interface ScrewOpening {
-  readonly work: OpeningWork;
-  /** Least length across the grain that lets the screw travel, with the clearance at both ends, mm. */
+/** An opening of the base, across the grain, in which something travels with the top. */
+export interface OpeningSize {
+  /** Least length across the grain that lets it travel, with the clearance at both ends, mm. */
   readonly neededMm: number;
   /** Length across the grain once the work is done, mm. */
   readonly lengthMm: number;
@@ -33,6 +32,11 @@ export interface ScrewOpening {
    * that is there already, and stays as it is, leaves a choice.
    */
   readonly screwOffset: { readonly leastMm: number; readonly mostMm: number };
+}
+
+/** The hole or slot of the base that a screw travels in. */
+export interface ScrewOpening extends OpeningSize {
+  readonly work: OpeningWork;
   /** Least washer that covers the opening all year, mm. */
   readonly coveringWasherMm: number;
 }
@@ -57,24 +61,21 @@ function screwRoom({ distanceMm, swellPct, shrinkPct }: OpeningQuestion, eitherW
 }
 
 /**
- * The opening for one screw. Near the fixed line, where the screw travels no farther than the clearance, a round hole
- * does, and one that is there has only to pass the shank; elsewhere the clearance is kept at both ends.
+ * The opening for one screw. On the fixed line, where the screw does not travel, a round hole does, and one that is there
+ * has only to pass the shank; everywhere else the clearance is kept at both ends.
  */
-export function screwOpening(given: OpeningQuestion): ScrewOpening & { readonly near: boolean } {
+export function screwOpening(given: OpeningQuestion): ScrewOpening & { readonly still: boolean } {
   const { distanceMm, swellPct, shrinkPct, shankDiameterMm, clearanceMm, existingMm } = given;
   const travel = fixingTravel({ distanceMm, swellPct, shrinkPct });
   const { slotLengthMm: neededMm } = slotLength({ shankDiameterMm, clearanceMm, ...travel });
-  const near = Math.max(travel.swellMm, travel.shrinkMm) <= clearanceMm + SAME_MM;
+  const still = Math.max(travel.swellMm, travel.shrinkMm) <= SAME_MM;
   const radiusMm = shankDiameterMm / 2;
   const halfMm = (existingMm ?? 0) / 2;
-  const room = existingMm === null ? null : screwRoom(given, halfMm - radiusMm - (near ? 0 : clearanceMm));
+  const room = existingMm === null ? null : screwRoom(given, halfMm - radiusMm - (still ? 0 : clearanceMm));
 
   // From the point given to either end: of the hole that stays, of a round hole, or of a slot.
-  const farther = Math.max(travel.swellMm, travel.shrinkMm);
-  const wantedIn = radiusMm + clearanceMm + (near ? farther : travel.shrinkMm);
-  const wantedOut = radiusMm + clearanceMm + (near ? farther : travel.swellMm);
-  const toInnerEndMm = room ? halfMm : Math.max(wantedIn, halfMm);
-  const toOuterEndMm = room ? halfMm : Math.max(wantedOut, halfMm);
+  const toInnerEndMm = room ? halfMm : Math.max(radiusMm + clearanceMm + travel.shrinkMm, halfMm);
+  const toOuterEndMm = room ? halfMm : Math.max(radiusMm + clearanceMm + travel.swellMm, halfMm);
   const lengthMm = toInnerEndMm + toOuterEndMm;
 
   const screwOffset = room ?? { leastMm: 0, mostMm: 0 };
@@ -88,8 +89,8 @@ export function screwOpening(given: OpeningQuestion): ScrewOpening & { readonly 
     shrinkMm: Math.max(0, ...swings.map((swing) => -swing)),
     lapMm: 0,
   });
-  const fresh = near ? 'drill it round' : 'cut a slot';
-  const mended = near ? 'drill it larger' : 'make it a slot';
+  const fresh = still ? 'drill it round' : 'cut a slot';
+  const mended = still ? 'drill it larger' : 'make it a slot';
   return {
     work: room ? 'leave it as it is' : existingMm === null ? fresh : mended,
     neededMm,
@@ -100,6 +101,6 @@ export function screwOpening(given: OpeningQuestion): ScrewOpening & { readonly 
     longerAwayMm: existingMm === null ? 0 : toOuterEndMm - halfMm,
     screwOffset,
     coveringWasherMm,
-    near,
+    still,
   };
 }

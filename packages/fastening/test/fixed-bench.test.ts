@@ -51,6 +51,55 @@ describe('a bench worked by hand', () => {
     expect(planFixings({ ...bench, fixings: snug }).holding).toEqual(['front']);
   });
 
+  test('100 mm from the line a hole that is too short for the clearance stays too short for more', () => {
+    // 100 × 1 % = 1 mm out, 100 × 0.5 % = 0.5 mm in. The slot: 6 + 1 + 0.5 + 2 × 0.9 = 9.3 mm, with 2 mm 11.5 mm.
+    const near = (clearanceMm: number) => {
+      const [point] = bench.fixings;
+      if (!point) throw new Error('no point');
+      const by = { kind: 'screw' as const, holeMm: 7.6 };
+      return planFixings({
+        ...bench,
+        fixings: [{ ...point, by }],
+        fixedLine: { yMm: point.yMm - 100 },
+        clearanceMm,
+      }).fixings[0]?.fit;
+    };
+    for (const [clearanceMm, neededMm] of [
+      [0.9, 9.3],
+      [1, 9.5],
+      [2, 11.5],
+    ] as const) {
+      expect(near(clearanceMm)).toMatchObject({ work: 'make it a slot' });
+      expect((near(clearanceMm) as { neededMm: number }).neededMm).toBeCloseTo(neededMm, 9);
+    }
+  });
+
+  test('200 mm from the line a new opening is a slot however much clearance is asked for', () => {
+    // 200 × 1 % = 2 mm out, 200 × 0.5 % = 1 mm in: 6 + 2 + 1 + 2 × 2 = 13 mm.
+    const plan = planFixings({
+      ...bench,
+      fixings: [{ name: 'off the line', xMm: 0, yMm: 275, by: { kind: 'screw' } }],
+      fixedLine: { yMm: 75 },
+      clearanceMm: 2,
+    });
+    expect(plan.fixings[0]?.fit).toMatchObject({ work: 'cut a slot', lengthMm: 13 });
+    expect(plan.holding).toEqual([]);
+  });
+
+  test('a plate that turns keeps the clearance that is asked for', () => {
+    // 13 mm between its screws and 1 mm of play let it travel √(13² − 12²) = 5 mm either way; 400 mm from the line it
+    // travels 4 mm out and 2 mm in.
+    const by = { kind: 'plate that turns', reachMm: 13, angleDeg: 0, mostAngleDeg: 45, playMm: 1 } as const;
+    const lets = (clearanceMm: number) =>
+      planFixings({
+        ...bench,
+        fixings: [{ name: 'plate', xMm: 0, yMm: 475, by }],
+        fixedLine: { yMm: 75 },
+        clearanceMm,
+      }).fixings[0]?.letsTravel;
+    expect([0, 1, 1.1].map(lets)).toEqual([true, true, false]);
+  });
+
   test('a hole so small that the screw does not pass is drilled larger at the fixed line', () => {
     const small = bench.fixings.map((point) => ({ ...point, by: { kind: 'screw' as const, holeMm: 5 } }));
     const { fit } = planFixings({ ...bench, fixings: small }).fixings[0] ?? {};
