@@ -11,8 +11,8 @@ export const nothingHolds =
   'Nothing holds the top in place: no screw stands on the fixed line in a round hole that fits it, and so the top may creep from year to year. Give it one there.';
 
 /** Common practice, no source. */
-export const slotsInSteel =
-  'Clamp steel when you drill, mill or file it, take the burr off the slot, and wear eye protection.';
+export const slotsInMetal =
+  'Clamp metal when you drill, mill or file it, take the burr off holes and slots, and wear eye protection.';
 
 /** Common practice, no source. */
 export const drillingCare =

@@ -138,6 +138,12 @@ export * from './rules/screw-spacing.ts';
 export * from './rules/screw-withdrawal-characteristic.ts';
 export * from './rules/screw-withdrawal-reference.ts';
 export * from './rules/screw-withdrawal-ultimate.ts';
+export {
+  type SharpHeadDiameter,
+  type SharpHeadDiameterInput,
+  sharpHeadDiameter,
+  sharpHeadDiameterRule,
+} from './rules/sharp-head-diameter.ts';
 export { type SlotLength, type SlotLengthInput, slotLength, slotLengthRule } from './rules/slot-length.ts';
 export { type SlotTravel, type SlotTravelInput, slotTravel, slotTravelRule } from './rules/slot-travel.ts';
 export * from './rules/steel-bearing-strength.ts';

@@ -1,5 +1,5 @@
 import { type Limits, requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { firmNotHard, nothingHolds, notStructuralDesign, slotsInSteel } from './cautions.ts';
+import { firmNotHard, nothingHolds, notStructuralDesign, slotsInMetal } from './cautions.ts';
 import {
   type FixingFit,
   type FixingKind,
@@ -245,7 +245,7 @@ export function planAbout(lineYMm: number, input: Omit<FixingsInput, 'fixedLine'
       ...(holding.length === 0 ? [nothingHolds] : []),
       notStructuralDesign,
       firmNotHard,
-      slotsInSteel,
+      slotsInMetal,
     ],
   };
 }

@@ -1,6 +1,6 @@
 import { type Limits, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { equalSpacing } from '@scantling/units';
-import { drillingCare, tryOnAnOffcut } from './cautions.ts';
+import { drillingCare, slotsInMetal, tryOnAnOffcut } from './cautions.ts';
 import { fixingTravel } from './rules/fixing-travel.ts';
 import { slotLength } from './rules/slot-length.ts';
 
@@ -24,9 +24,9 @@ export interface StripPlanInput {
     readonly fixed: 'first' | 'middle' | 'last';
     /** Diameter where the screw passes through the strip, mm, 0.5 to 50. */
     readonly shankDiameterMm: number;
-    /** Diameter of the countersunk head, mm: from the shank's to 50. */
+    /** Diameter of the countersunk head to its sharp edge, mm: from the shank's to 50. */
     readonly headDiameterMm: number;
-    /** Height of the countersunk head, mm, 0 to 50. */
+    /** Height of the countersunk head, mm, 0 to 50: from its top to where its cone meets the shank. */
     readonly headHeightMm: number;
   };
   /** How far the heads lie below the face of the strip, mm, 0 to 50. */
@@ -56,7 +56,7 @@ export interface StripScrew {
     readonly lengthMm: number;
     /** From the end of the slot nearer to the fixed screw to the screw's centre on building day, mm. */
     readonly screwFromInnerEndMm: number;
-    /** Length of the countersink that lets the head travel too, mm. */
+    /** Length of the countersink that lets the head travel too, mm, where the top of the head lies: below the face the cone is longer at the face. */
     readonly countersinkLengthMm: number;
   } | null;
 }
@@ -204,6 +204,6 @@ export function planStrip(input: StripPlanInput): StripPlan {
     end,
     recessLengthMm: start.gapMm + strip.lengthMm + end.gapMm,
     countersinkInWoodMm: Math.max(0, headHeightMm + input.headBelowFaceMm - strip.thicknessMm),
-    cautions: [tryOnAnOffcut, drillingCare],
+    cautions: [tryOnAnOffcut, drillingCare, slotsInMetal],
   };
 }

@@ -13,7 +13,10 @@ export interface ScrewHead {
   readonly shape: 'countersunk' | 'round' | 'hexagon';
   /** Angle of the whole cone, in degrees; `null` for a head that is not countersunk. */
   readonly angleDeg: number | null;
-  /** Greatest diameter, mm: of a countersunk head to a sharp edge; `null` where its table gives only the edge as made. */
+  /**
+   * Greatest diameter, mm: of a countersunk head to a sharp edge; `null` where its table gives only the edge as made, which
+   * with `heightMm` leads to it by `sharpHeadDiameter`.
+   */
   readonly diameterMm: ScrewFigure | null;
   /** Diameter of a countersunk head over its edge as made, mm; `null` where no table gives it. */
   readonly edgeDiameterMm: ScrewFigure | null;

@@ -199,6 +199,10 @@ test('along the grain the last slot is a matter of tenths; across it of many mil
   expect(across.screws.filter(({ slot }) => slot !== null)).toHaveLength(6);
 });
 
+test('it says how to hold metal that is drilled and slotted', () => {
+  expect(planStrip(guide).cautions.some((each) => each.startsWith('Clamp metal'))).toBe(true);
+});
+
 test('a head higher than the strip is thick asks for a countersink in the wood', () => {
   const thin = planStrip({ ...guide, strip: { lengthMm: 1500, thicknessMm: 2 } });
   expect(thin.countersinkInWoodMm).toBeCloseTo(2.4 + 0.2 - 2, 9);

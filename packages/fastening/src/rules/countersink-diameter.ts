@@ -4,15 +4,15 @@ import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
 
 const limits = {
   headDiameterMm: { min: 0, max: 100 },
-  belowFaceMm: { min: 0, max: 50 },
+  headBelowFaceMm: { min: 0, max: 50 },
   includedAngleDeg: { min: 30, max: 150 },
 } as const;
 
 export interface CountersinkDiameterInput {
-  /** Diameter of the head, mm, 0 to 100: over its edge as it is made, or to a sharp edge to be sure. */
+  /** Diameter of the head to its sharp edge, mm, 0 to 100: `sharpHeadDiameter` where only the edge as made is known. */
   readonly headDiameterMm: number;
   /** How far the head shall lie below the face, mm, 0 to 50: 0 is flush. */
-  readonly belowFaceMm: number;
+  readonly headBelowFaceMm: number;
   /** Angle of the countersink, in degrees, 30 to 150: that of the head. */
   readonly includedAngleDeg: number;
 }
@@ -23,7 +23,8 @@ export interface CountersinkDiameter {
 }
 
 /**
- * How wide to countersink, at the face, so that a head of the same angle lies flush or so far below.
+ * How wide to countersink, at the face, so that a head of the same angle lies flush or so far below. Its diameter is the
+ * one to a sharp edge: with the edge as made, which is blunt, the head would stand proud.
  *
  * @returns Diameter of the countersink in mm.
  * @throws RangeError where an input is outside its limits.
@@ -31,14 +32,14 @@ export interface CountersinkDiameter {
  * @example
  * ```ts
  * import { countersinkDiameter } from '@scantling/fastening';
- * // An 8.4 mm head of 90°, half a millimetre below the face
- * countersinkDiameter({ headDiameterMm: 8.4, belowFaceMm: 0.5, includedAngleDeg: 90 }).countersinkDiameterMm // => 9.4
+ * // An M6 head by ISO 7721, 12.6 mm to its sharp edge and 11.2 mm as made, half a millimetre below the face
+ * countersinkDiameter({ headDiameterMm: 12.6, headBelowFaceMm: 0.5, includedAngleDeg: 90 }).countersinkDiameterMm // => 13.6
  * ```
  */
 export function countersinkDiameter(input: CountersinkDiameterInput): CountersinkDiameter {
   requireInputs('countersinkDiameter', input, limits);
   const slope = 2 * Math.tan((input.includedAngleDeg * Math.PI) / 360);
-  return { countersinkDiameterMm: plusZero(input.headDiameterMm + input.belowFaceMm * slope) };
+  return { countersinkDiameterMm: plusZero(input.headDiameterMm + input.headBelowFaceMm * slope) };
 }
 
 export const countersinkDiameterRule = /* @__PURE__ */ defineRule(() => ({
@@ -49,16 +50,16 @@ export const countersinkDiameterRule = /* @__PURE__ */ defineRule(() => ({
   inputs: {
     headDiameterMm: {
       kind: 'number',
-      label: 'Head diameter',
+      label: 'Head to its sharp edge',
       unit: 'mm',
       ...limits.headDiameterMm,
-      help: 'Over its edge as it is made; to a sharp edge to be sure.',
+      help: 'To its sharp edge, where its cone would end; the edge as made is narrower, and would leave the head proud.',
     },
-    belowFaceMm: {
+    headBelowFaceMm: {
       kind: 'number',
       label: 'Head below the face',
       unit: 'mm',
-      ...limits.belowFaceMm,
+      ...limits.headBelowFaceMm,
       help: '0 is flush.',
     },
     includedAngleDeg: {
@@ -74,7 +75,7 @@ export const countersinkDiameterRule = /* @__PURE__ */ defineRule(() => ({
   formula: String.raw`D = A + 2\,b \tan(\theta / 2)`,
   symbols: {
     D: 'countersink at the face',
-    A: 'head diameter',
+    A: 'head to its sharp edge',
     b: 'head below the face',
     '\\theta': 'angle of the cone',
   },
@@ -93,21 +94,21 @@ export const countersinkDiameterRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { headDiameterMm: 8.4, belowFaceMm: 0.5, includedAngleDeg: 90 },
+      given: { headDiameterMm: 8.4, headBelowFaceMm: 0.5, includedAngleDeg: 90 },
       expect: { countersinkDiameterMm: '9.400' },
       from: { workedByHand: 'half of 90° is 45°, whose tangent is 1; 8.4 + 2 × 0.5 × 1 = 9.400 mm' },
     },
     {
-      given: { headDiameterMm: 8.4, belowFaceMm: 0.5, includedAngleDeg: 82 },
+      given: { headDiameterMm: 8.4, headBelowFaceMm: 0.5, includedAngleDeg: 82 },
       expect: { countersinkDiameterMm: '9.269' },
       from: { workedByHand: 'half of 82° is 41°; 8.4 + 2 × 0.5 × tan(41°) = 9.269 mm' },
     },
   ],
   laws: [
-    { of: 'countersinkDiameterMm', by: { headDiameterMm: 'linear', belowFaceMm: 'linear' } },
+    { of: 'countersinkDiameterMm', by: { headDiameterMm: 'linear', headBelowFaceMm: 'linear' } },
     {
       of: 'countersinkDiameterMm',
-      by: { headDiameterMm: 'increasing', belowFaceMm: 'increasing', includedAngleDeg: 'increasing' },
+      by: { headDiameterMm: 'increasing', headBelowFaceMm: 'increasing', includedAngleDeg: 'increasing' },
     },
   ],
   cautions: [measureTheHead, tryOnAnOffcut, drillingCare],

@@ -13,7 +13,7 @@ const limits = {
 } as const;
 
 export interface HeadBelowFaceInput {
-  /** Diameter of the head, mm, 0 to 100. */
+  /** Diameter of the head to its sharp edge, mm, 0 to 100: `sharpHeadDiameter` where only the edge as made is known. */
   readonly headDiameterMm: number;
   /** Angle of the whole head, in degrees, 30 to 150. */
   readonly headAngleDeg: number;
@@ -27,12 +27,13 @@ export interface HeadBelowFaceInput {
 
 export interface HeadBelowFace {
   /** From the face down to the top of the head, mm; negative where the head stands proud. */
-  readonly belowFaceMm: number;
+  readonly headBelowFaceMm: number;
 }
 
 /**
  * How far a head lies below the face, or stands proud of it, in a countersink that may have another angle than the head.
- * A head of a narrower angle bears on the edge of the hole, one of a wider angle on its rim.
+ * A head of a narrower angle bears on the edge of the hole, one of a wider angle on its rim. The head is reckoned to its
+ * sharp edge: one whose rim is blunt lies no higher than said, and in a narrower countersink a little lower.
  *
  * @returns Depth of the head's top in mm; negative where it stands proud.
  * @throws RangeError where an input is outside its limits, or the hole is wider than the head or the countersink.
@@ -41,9 +42,9 @@ export interface HeadBelowFace {
  * ```ts
  * import { headBelowFace } from '@scantling/fastening';
  * const hole = { countersinkDiameterMm: 10, countersinkAngleDeg: 90, holeDiameterMm: 5 };
- * headBelowFace({ ...hole, headDiameterMm: 9, headAngleDeg: 90 }).belowFaceMm // => 0.5
+ * headBelowFace({ ...hole, headDiameterMm: 9, headAngleDeg: 90 }).headBelowFaceMm // => 0.5
  * // An 82° head of the countersink's own diameter stands proud in 90°
- * headBelowFace({ ...hole, headDiameterMm: 10, headAngleDeg: 82 }).belowFaceMm // => -0.376
+ * headBelowFace({ ...hole, headDiameterMm: 10, headAngleDeg: 82 }).headBelowFaceMm // => -0.376
  * ```
  */
 export function headBelowFace(input: HeadBelowFaceInput): HeadBelowFace {
@@ -57,7 +58,7 @@ export function headBelowFace(input: HeadBelowFaceInput): HeadBelowFace {
   const touchingAt = (diameterMm: number) =>
     height(countersinkDiameterMm - diameterMm, countersinkAngleDeg) -
     height(headDiameterMm - diameterMm, headAngleDeg);
-  return { belowFaceMm: plusZero(Math.min(touchingAt(rimMm), touchingAt(holeDiameterMm))) };
+  return { headBelowFaceMm: plusZero(Math.min(touchingAt(rimMm), touchingAt(holeDiameterMm))) };
 }
 
 export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
@@ -69,10 +70,10 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
   inputs: {
     headDiameterMm: {
       kind: 'number',
-      label: 'Head diameter',
+      label: 'Head to its sharp edge',
       unit: 'mm',
       ...diameter,
-      help: 'Over its edge as it is made.',
+      help: 'To its sharp edge, where its cone would end; the edge as made is narrower.',
     },
     headAngleDeg: {
       kind: 'number',
@@ -92,14 +93,18 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   outputs: {
-    belowFaceMm: { label: 'Head below the face', unit: 'mm', help: 'Negative where the head stands proud.' },
+    headBelowFaceMm: {
+      label: 'Head below the face',
+      unit: 'mm',
+      help: 'Negative where the head stands proud.',
+    },
   },
   compute: headBelowFace,
   formula: String.raw`b = \min\bigl(t(d),\ t(\min(A, D))\bigr), \qquad t(x) = \frac{D - x}{2 \tan(\gamma / 2)} - \frac{A - x}{2 \tan(\alpha / 2)}`,
   symbols: {
     b: 'head below the face',
     't(x)': 'the same, if head and countersink touch where both are so wide',
-    A: 'head diameter',
+    A: 'head to its sharp edge',
     '\\alpha': 'angle of the head',
     D: 'countersink at the face',
     '\\gamma': 'angle of the countersink',
@@ -128,7 +133,7 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
         countersinkAngleDeg: 90,
         holeDiameterMm: 5,
       },
-      expect: { belowFaceMm: '0.500' },
+      expect: { headBelowFaceMm: '0.500' },
       from: { workedByHand: 'half of 90° is 45°, whose tangent is 1; (10 − 9) / 2 / 1 = 0.500 mm' },
     },
     {
@@ -139,7 +144,7 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
         countersinkAngleDeg: 90,
         holeDiameterMm: 5,
       },
-      expect: { belowFaceMm: '-0.376' },
+      expect: { headBelowFaceMm: '-0.376' },
       from: {
         workedByHand:
           'it bears on the edge of the hole, (10 − 5) / 2 / tan(45°) = 2.500 mm deep; the head is (10 − 5) / 2 / tan(41°) = 2.876 mm high above it; 2.500 − 2.876 = −0.376 mm',
@@ -153,7 +158,7 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
         countersinkAngleDeg: 82,
         holeDiameterMm: 5,
       },
-      expect: { belowFaceMm: '0.575' },
+      expect: { headBelowFaceMm: '0.575' },
       from: { workedByHand: 'it bears on its rim; (11 − 10) / 2 / tan(41°) = 0.575 mm' },
     },
     {
@@ -164,7 +169,7 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
         countersinkAngleDeg: 82,
         holeDiameterMm: 5,
       },
-      expect: { belowFaceMm: '-0.500' },
+      expect: { headBelowFaceMm: '-0.500' },
       from: {
         workedByHand: 'it bears on the edge of the countersink; (9 − 10) / 2 / tan(45°) = −0.500 mm',
       },
@@ -172,7 +177,7 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
   ],
   laws: [
     {
-      of: 'belowFaceMm',
+      of: 'headBelowFaceMm',
       by: {
         headDiameterMm: 'decreasing',
         headAngleDeg: 'increasing',

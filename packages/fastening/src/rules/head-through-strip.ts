@@ -8,11 +8,11 @@ const limits = {
   shankDiameterMm: length,
   includedAngleDeg: { min: 30, max: 150 },
   stripThicknessMm: length,
-  belowFaceMm: length,
+  headBelowFaceMm: length,
 } as const;
 
 export interface HeadThroughStripInput {
-  /** Diameter of the head, mm, 0 to 100. */
+  /** Diameter of the head to its sharp edge, mm, 0 to 100: `sharpHeadDiameter` where only the edge as made is known. */
   readonly headDiameterMm: number;
   /** Diameter where the head ends, mm: 0 to the head's. */
   readonly shankDiameterMm: number;
@@ -21,7 +21,7 @@ export interface HeadThroughStripInput {
   /** Thickness of the strip, mm, 0 to 100. */
   readonly stripThicknessMm: number;
   /** How far the head lies below the face of the strip, mm, 0 to 100: 0 is flush. */
-  readonly belowFaceMm: number;
+  readonly headBelowFaceMm: number;
 }
 
 export interface HeadThroughStrip {
@@ -29,34 +29,35 @@ export interface HeadThroughStrip {
   readonly headReachMm: number;
   /** How deep to countersink the wood beneath the strip, mm; 0 where the head ends within the strip. */
   readonly belowStripMm: number;
-  /** Diameter of the hole at the underside of the strip, mm, and of the countersink in the wood where it wants one. */
-  readonly undersideDiameterMm: number;
+  /** Diameter of the cone at the underside of the strip and of the countersink in the wood, mm; `null` where none is wanted. */
+  readonly undersideDiameterMm: number | null;
 }
 
 /**
  * Whether a countersunk head finds room in a strip of metal or must be let into the wood beneath as well, and how: head
  * and countersink are one cone that goes on below a thin strip. How wide it is at the face says `countersinkDiameter`.
  *
- * @returns How deep the head reaches, how much of it is left for the wood, and the hole at the underside, in mm. Where
+ * @returns How deep the head reaches, how much of it is left for the wood, and how wide the cone is there, in mm. Where
  * something is left for the wood and is not countersunk the head stands proud or bends the strip.
  * @throws RangeError where an input is outside its limits, or the shank is wider than the head.
  * Source: the tangent in half of the cone; head heights by ISO 7721.
  * @example
  * ```ts
  * import { headThroughStrip } from '@scantling/fastening';
- * const screw = { headDiameterMm: 8, shankDiameterMm: 4, includedAngleDeg: 90, belowFaceMm: 0 };
- * headThroughStrip({ ...screw, stripThicknessMm: 3 }) // => { headReachMm: 2, belowStripMm: 0, undersideDiameterMm: 4 }
+ * const screw = { headDiameterMm: 8, shankDiameterMm: 4, includedAngleDeg: 90, headBelowFaceMm: 0 };
+ * headThroughStrip({ ...screw, stripThicknessMm: 3 }) // => { headReachMm: 2, belowStripMm: 0, undersideDiameterMm: null }
  * headThroughStrip({ ...screw, stripThicknessMm: 1.5 }) // => { headReachMm: 2, belowStripMm: 0.5, undersideDiameterMm: 5 }
  * ```
  */
 export function headThroughStrip(input: HeadThroughStripInput): HeadThroughStrip {
-  const { headDiameterMm, shankDiameterMm, includedAngleDeg, stripThicknessMm, belowFaceMm } = input ?? {};
+  const { headDiameterMm, shankDiameterMm, includedAngleDeg, stripThicknessMm, headBelowFaceMm } =
+    input ?? {};
   const shankDiameter = { min: 0, max: headDiameterMm };
   requireInputs('headThroughStrip', input, { ...limits, shankDiameterMm: shankDiameter });
   const slope = 2 * Math.tan((includedAngleDeg * Math.PI) / 360);
-  const headReachMm = belowFaceMm + (headDiameterMm - shankDiameterMm) / slope;
+  const headReachMm = headBelowFaceMm + (headDiameterMm - shankDiameterMm) / slope;
   const belowStripMm = Math.max(0, headReachMm - stripThicknessMm);
-  const undersideDiameterMm = shankDiameterMm + belowStripMm * slope;
+  const undersideDiameterMm = belowStripMm > 0 ? shankDiameterMm + belowStripMm * slope : null;
   return { headReachMm, belowStripMm, undersideDiameterMm };
 }
 
@@ -69,10 +70,10 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
   inputs: {
     headDiameterMm: {
       kind: 'number',
-      label: 'Head diameter',
+      label: 'Head to its sharp edge',
       unit: 'mm',
       ...limits.headDiameterMm,
-      help: 'Over its edge as it is made; to a sharp edge to be sure.',
+      help: 'To its sharp edge, where its cone would end; the edge as made is narrower, and would hide that the head reaches the wood.',
     },
     shankDiameterMm: {
       kind: 'number',
@@ -89,11 +90,11 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
       help: 'Of head and countersink: 82° for inch screws, 90° for metric ones.',
     },
     stripThicknessMm: { kind: 'number', label: 'Strip thickness', unit: 'mm', ...limits.stripThicknessMm },
-    belowFaceMm: {
+    headBelowFaceMm: {
       kind: 'number',
       label: 'Head below the face',
       unit: 'mm',
-      ...limits.belowFaceMm,
+      ...limits.headBelowFaceMm,
       help: 'Of the strip; 0 is flush.',
     },
   },
@@ -105,9 +106,9 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
       help: 'Its depth; 0 where the head ends within the strip.',
     },
     undersideDiameterMm: {
-      label: 'Hole at the underside of the strip',
+      label: 'Cone at the underside of the strip',
       unit: 'mm',
-      help: 'And of the countersink in the wood, where it wants one.',
+      help: 'And of the countersink in the wood; nothing where the head ends within the strip.',
     },
   },
   compute: headThroughStrip,
@@ -117,14 +118,14 @@ w &= \max(0,\ r - s) \\
 u &= d + 2\,w \tan(\theta / 2)
 \end{aligned}`,
   symbols: {
-    A: 'head diameter',
+    A: 'head to its sharp edge',
     b: 'head below the face',
     '\\theta': 'angle of the cone',
     r: 'from the face to the end of the head',
     d: 'shank diameter',
     w: 'countersink in the wood, its depth',
     s: 'strip thickness',
-    u: 'hole at the underside of the strip',
+    u: 'cone at the underside of the strip, where w is more than 0',
   },
   requires: [
     {
@@ -147,7 +148,7 @@ u &= d + 2\,w \tan(\theta / 2)
         shankDiameterMm: 5,
         includedAngleDeg: 90,
         stripThicknessMm: 3,
-        belowFaceMm: 0,
+        headBelowFaceMm: 0,
       },
       expect: { headReachMm: '2.7' },
       from: { source: iso7721, at: 'M5: dk 10.4, k 2.7', confirmed: 'text', tier: 'reprint' },
@@ -158,7 +159,7 @@ u &= d + 2\,w \tan(\theta / 2)
         shankDiameterMm: 4.2,
         includedAngleDeg: 82,
         stripThicknessMm: 2,
-        belowFaceMm: 0.2,
+        headBelowFaceMm: 0.2,
       },
       expect: {
         headReachMm: '2.616',
@@ -176,17 +177,20 @@ u &= d + 2\,w \tan(\theta / 2)
         shankDiameterMm: 4,
         includedAngleDeg: 90,
         stripThicknessMm: 3,
-        belowFaceMm: 0.5,
+        headBelowFaceMm: 0.5,
       },
-      expect: { headReachMm: '2.50', belowStripMm: '0', undersideDiameterMm: '4.00' },
+      expect: { headReachMm: '2.50', belowStripMm: '0' },
       from: {
         workedByHand:
-          'half of 90° is 45°, whose tangent is 1; 0.5 + (8 − 4) / 2 / 1 = 2.50 mm, which is less than 3: 0 mm is left for the wood, and the hole below the cone is 4.00 mm',
+          'half of 90° is 45°, whose tangent is 1; 0.5 + (8 − 4) / 2 / 1 = 2.50 mm, which is less than 3: 0 mm is left for the wood',
       },
     },
   ],
   laws: [
-    { of: 'headReachMm', by: { headDiameterMm: 'linear', shankDiameterMm: 'linear', belowFaceMm: 'linear' } },
+    {
+      of: 'headReachMm',
+      by: { headDiameterMm: 'linear', shankDiameterMm: 'linear', headBelowFaceMm: 'linear' },
+    },
     {
       of: 'belowStripMm',
       by: {
@@ -194,12 +198,12 @@ u &= d + 2\,w \tan(\theta / 2)
         shankDiameterMm: 'decreasing',
         includedAngleDeg: 'decreasing',
         stripThicknessMm: 'decreasing',
-        belowFaceMm: 'increasing',
+        headBelowFaceMm: 'increasing',
       },
     },
     {
       of: 'undersideDiameterMm',
-      by: { headDiameterMm: 'increasing', stripThicknessMm: 'decreasing', belowFaceMm: 'increasing' },
+      by: { headDiameterMm: 'increasing', stripThicknessMm: 'decreasing', headBelowFaceMm: 'increasing' },
     },
   ],
   cautions: [measureTheHead, tryOnAnOffcut, drillingCare],

@@ -1,5 +1,5 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { firmNotHard, notStructuralDesign, slotsInSteel } from '../cautions.ts';
+import { firmNotHard, notStructuralDesign, slotsInMetal } from '../cautions.ts';
 
 const diameter = { min: 0.5, max: 200 };
 const travel = { min: 0, max: 4000 };
@@ -184,5 +184,5 @@ m &= \tfrac{D - d}{2} - n, \qquad g = c + t + \tfrac{m}{2}
       by: { shankDiameterMm: 'linear', towardsTabMm: 'linear', fromTabMm: 'linear' },
     },
   ],
-  cautions: [notStructuralDesign, firmNotHard, slotsInSteel],
+  cautions: [notStructuralDesign, firmNotHard, slotsInMetal],
 }));

@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { fasteningTabletops1987 } from '@scantling/rules/sources';
-import { firmNotHard, notStructuralDesign, slotsInSteel } from '../cautions.ts';
+import { firmNotHard, notStructuralDesign, slotsInMetal } from '../cautions.ts';
 
 const limits = {
   shankDiameterMm: { min: 0.5, max: 50 },
@@ -133,5 +133,5 @@ export const slotLengthRule = /* @__PURE__ */ defineRule(() => ({
       by: { shankDiameterMm: 'linear', shrinkMm: 'linear', clearanceMm: 'linear' },
     },
   ],
-  cautions: [notStructuralDesign, firmNotHard, slotsInSteel],
+  cautions: [notStructuralDesign, firmNotHard, slotsInMetal],
 }));
