@@ -4,13 +4,13 @@ import {
   furnitureFinishing1959,
   mapleSanding2006,
   oakSanding2010,
-  woodSurfaceMessage2013,
 } from '@scantling/rules/sources';
 
 /** Something to know about sanding, and what it rests on. */
 export interface SandingNote {
   readonly about: 'purpose' | 'damp wipe' | 'last grade' | 'scratches';
   readonly says: string;
+  /** None where it is common practice, no source. */
   readonly citations: readonly Citation[];
 }
 
@@ -31,13 +31,7 @@ export const sandingNotes: readonly SandingNote[] = [
   {
     about: 'damp wipe',
     says: 'Wipe the sanded wood with a cloth that is damp with water and let it dry out: scratches show, and loose fibres stand up that the next pass takes off. It matters most under finishes with water in them.',
-    citations: [
-      {
-        source: woodSurfaceMessage2013,
-        at: 'steps 2 to 5, and why: common practice, as one who does it tells it',
-        confirmed: 'text',
-      },
-    ],
+    citations: [],
   },
   {
     about: 'last grade',

@@ -1,8 +1,8 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import {
   alduchovEskridge1996,
+  bolton1980,
   dewPointTable,
-  humidityFormulasPage,
   saturatedVapourPage,
 } from '@scantling/rules/sources';
 import { magnusExponent } from '../magnus.ts';
@@ -85,7 +85,12 @@ export const dewPointRule = /* @__PURE__ */ defineRule(() => ({
     {
       given: { temperatureC: 20, relativeHumidityPct: 70 },
       expect: { dewPointC: '14.4' },
-      from: { source: dewPointTable, at: 'worked example below the table: 20 °C, 70 %', confirmed: 'text' },
+      from: {
+        source: dewPointTable,
+        at: 'worked example below the table: 20 °C, 70 %',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
     },
     {
       given: { temperatureC: 25, relativeHumidityPct: 50 },
@@ -94,7 +99,7 @@ export const dewPointRule = /* @__PURE__ */ defineRule(() => ({
         value: 0.06,
         because: 'The table says of itself that its values are rounded; 13.85 lies between two.',
       },
-      from: { source: dewPointTable, at: 'cell at 25 °C, 50 %', confirmed: 'text' },
+      from: { source: dewPointTable, at: 'cell at 25 °C, 50 %', confirmed: 'text', tier: 'reprint' },
     },
     {
       given: { temperatureC: 15, relativeHumidityPct: 80 },
@@ -121,20 +126,20 @@ export const dewPointRule = /* @__PURE__ */ defineRule(() => ({
       },
     },
     {
-      name: 'the same in powers of ten',
+      name: 'the same with the coefficients of 1980',
       of: 'dewPointC',
-      compute: magnus(7.591386 * Math.LN10, 240.7263),
-      absolute: 0.25,
+      compute: magnus(17.67, 243.5),
+      absolute: 0.06,
       over: { temperatureC: [-20, 50], relativeHumidityPct: [10, 100] },
       source: {
-        source: humidityFormulasPage,
-        at: 'constants for −20 to 50 °C',
+        source: bolton1980,
+        at: 'coefficients 17.67 and 243.5 °C',
         confirmed: 'text',
         tier: 'reprint',
       },
     },
   ],
   cautions: [
-    'A humidity that is read 5 % too low puts the dew point about 1 °C too low: keep a margin, and measure the surface too.',
+    'A humidity that is read 5 % too low puts the dew point 1 to 2 °C too low, and more in dry air: keep a margin, and measure the surface too.',
   ],
 }));

@@ -5,6 +5,5 @@ export const astmD523Page: Source = {
   title: 'ASTM D523',
   author: 'a page that repeats the scope of the standard',
   identifier: 'ASTM D523',
-  url: 'http://en1.nbchao.com/k/5598',
-  note: 'Undated page.',
+  note: 'Undated page; its address is not one to rely on.',
 };

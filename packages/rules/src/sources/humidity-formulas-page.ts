@@ -3,7 +3,6 @@ import type { Source } from '../citation.ts';
 export const humidityFormulasPage: Source = {
   id: 'humidity-formulas-page',
   title: 'Dew Point and Humidity calculations',
-  author: 'a site on weather measurement, after a maker of instruments',
-  url: 'https://www.metpod.co.uk/calc-dew-point.html',
+  author: 'a site on weather measurement',
   note: 'Undated page.',
 };
