@@ -11,6 +11,7 @@ const printedBothWays = exposureLimitTables.flatMap(({ rows }) =>
     const solvent = findSolvent(substance);
     if (!solvent || !limitPpm || !limitMgPerM3 || substance === 'Stoddard solvent') return [];
     const molarMassGPerMol = solvent.lowMolarMassGPerMol;
+    if (molarMassGPerMol !== solvent.highMolarMassGPerMol) return [];
     const seen = solvent.confirmed === 'text' ? confirmed : solvent.confirmed;
     return [{ molarMassGPerMol, limitPpm, limitMgPerM3, confirmed: seen }];
   }),

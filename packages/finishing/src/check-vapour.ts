@@ -4,9 +4,15 @@ import {
   flammableLiquidsRuleWashington,
   sprayFinishingRule,
 } from '@scantling/rules/sources';
-import { roomAirIsAnEstimate, vapourLiesLow } from './cautions.ts';
-import { vapourInRoom } from './rules/vapour-in-room.ts';
+import {
+  breathingIsLess,
+  productSheet,
+  roomAirIsAnEstimate,
+  solvents as solventCaution,
+  vapourLiesLow,
+} from './cautions.ts';
 import { roomVolume, solventGravity, solventMolarMass, solventVolume } from './solvent-limits.ts';
+import { vapourM3 } from './vapour-volume.ts';
 
 /** A solvent of the job. */
 export interface EvaporatingSolvent {
@@ -61,10 +67,11 @@ const levels: readonly (readonly [number, VapourLevel])[] = [
 /**
  * Whether the air of a closed room could burn if all solvent of a job evaporated into it, evenly: an estimate to see
  * trouble early, never a proof of safety. Over the wet surface and near the floor the limit is passed much sooner.
- * Several solvents add up, each as a part of its own limit, by Le Chatelier’s rule.
+ * Several solvents add up, each as a part of its own limit, by Le Chatelier’s rule. It says nothing on breathing: a tenth
+ * of what can burn is many times what may be breathed.
  *
  * @returns How near the air comes to the lower flammable limit.
- * @throws RangeError where an input is outside its limits, or there is no solvent.
+ * @throws RangeError where an input is outside its limits, there is no solvent, or there would be more vapour than room.
  * @example
  * ```ts
  * import { checkVapour, findSolvent } from '@scantling/finishing';
@@ -75,6 +82,10 @@ const levels: readonly (readonly [number, VapourLevel])[] = [
  * shed.ofFlammableLimitPct // => 48.32
  * shed.level // => 'over a quarter'
  * shed.roomForQuarterM3 // => 77.3
+ * // A glass of it in the same shed is far from burning, and near eight times the limit of 100 ppm
+ * const glass = checkVapour({ roomVolumeM3: 40, solvents: [{ ...turpentine, solventMl: 200 }] });
+ * glass.level // => 'under a tenth'
+ * glass.vapoursPct[0] * 10000 // => 773.05
  * ```
  */
 export function checkVapour(input: VapourCheckInput): VapourCheck {
@@ -88,12 +99,15 @@ export function checkVapour(input: VapourCheckInput): VapourCheck {
   );
   const vapours = solvents.map((solvent, i) => {
     requireFields(caller, `solvents[${i}]`, solvent, limits);
-    const { concentrationPpm } = vapourInRoom({ ...solvent, roomVolumeM3 });
-    return {
-      pct: concentrationPpm / 10_000,
-      ofLimit: concentrationPpm / 100 / solvent.lowerFlammableLimitPct,
-    };
+    const pct = (100 * vapourM3(solvent.solventMl, solvent)) / roomVolumeM3;
+    return { pct, ofLimit: (100 * pct) / solvent.lowerFlammableLimitPct };
   });
+  const vapourPct = vapours.reduce((sum, { pct }) => sum + pct, 0);
+  requireThat(
+    caller,
+    vapourPct <= 100,
+    `solvents that fill no more than the room with vapour, got ${Math.round(vapourPct)} %`,
+  );
   const ofFlammableLimitPct = vapours.reduce((sum, { ofLimit }) => sum + ofLimit, 0);
   return {
     vapoursPct: vapours.map(({ pct }) => pct),
@@ -118,6 +132,6 @@ export function checkVapour(input: VapourCheckInput): VapourCheck {
         confirmed: 'memory',
       },
     ],
-    cautions: [roomAirIsAnEstimate, vapourLiesLow],
+    cautions: [breathingIsLess, roomAirIsAnEstimate, vapourLiesLow, solventCaution, productSheet],
   };
 }

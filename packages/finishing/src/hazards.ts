@@ -38,7 +38,7 @@ export const finishingHazards: readonly Hazard[] = [
   },
   {
     kind: 'waste',
-    says: 'Put rags and waste with finish on them into a closed metal can at once, empty it every day, and hand it in where your municipality collects such waste; pour nothing down a drain.',
+    says: 'Other waste with finish on it goes the same way: dried flat outdoors, then into the metal can with water. Never leave it about, have the can emptied every day, hand in what is in it where your municipality collects such waste, and pour nothing down a drain.',
     citations: [
       {
         source: sprayOperationsRuleWashington,

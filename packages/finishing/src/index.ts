@@ -211,13 +211,13 @@ export { type SandingNote, sandingNotes } from './sanding-notes.ts';
 export {
   checkSandingSequence,
   type DampWipe,
+  type LargeStep,
   type SandingCheck,
   type SandingCheckInput,
   type SandingGap,
   type SandingPass,
   type SandingSequence,
   type SandingSequenceInput,
-  type SandingStep,
   sandingSequence,
 } from './sanding-sequence.ts';
 export { type Sheen, type SheenOfCoats, type SheenOfCoatsInput, sheenOfCoats } from './sheen.ts';
@@ -229,6 +229,8 @@ export {
   type FoundSolvent,
   findExposureLimits,
   findSolvent,
+  namesLike,
+  type SubstanceCandidate,
   solventProvenance,
   solventTable,
 } from './solvents.ts';

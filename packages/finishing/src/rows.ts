@@ -29,7 +29,9 @@ export interface SolventRow extends TableRow {
 export type LimitSetter = 'OSHA' | 'NIOSH' | 'ACGIH';
 
 /**
- * An average over a working day (TWA), over a quarter of an hour (STEL), what may not be passed at any time, or what is
+ * An average over a working day (TWA) or over a quarter of an hour (STEL); what may not be passed at any time
+ * (ceiling), but for those of NIOSH for Stoddard solvent and VM&P naphtha, which are averages over 15 minutes; how far
+ * above the ceiling for a short while (peak: for toluene, OSHA’s, 10 minutes in a shift of 8 hours); or what is
  * immediately dangerous to life or health (IDLH).
  */
 export type LimitKind = 'TWA' | 'STEL' | 'ceiling' | 'peak' | 'IDLH';

@@ -1,4 +1,5 @@
 import { requireChoice, requireInputs, requireThat } from '@scantling/rules';
+import { oilDust, woodDust } from './cautions.ts';
 import { type FoundGrit, type GritList, gritNamed, gritTables } from './grits.ts';
 
 /** When to wipe the wood with a damp cloth and let it dry: it shows scratches and raises the grain. */
@@ -23,7 +24,10 @@ export interface SandingPass {
   readonly medianUm: number;
   /** How many times as large the grains of the pass before are; `null` for the first. */
   readonly sizeRatio: number | null;
-  /** An estimate of the scratches it leaves, % of those of the first pass: in proportion to grain size. */
+  /**
+   * An estimate of the scratches it leaves, % of those of the first pass: in proportion to grain size, which was measured
+   * from P60 to P150 only. Finer grades leave more than this, because the wood has pores of its own.
+   */
   readonly scratchesPct: number;
   /** Wipe the wood with a damp cloth and let it dry before this pass. */
   readonly wipeBefore: boolean;
@@ -43,6 +47,7 @@ export interface SandingSequence {
   readonly passes: readonly SandingPass[] | null;
   /** What stands in the way; none where there is a sequence. */
   readonly gaps: readonly SandingGap[];
+  readonly cautions: readonly string[];
 }
 
 const limits = { largestSizeRatio: { min: 1.05, max: 10 } } as const;
@@ -155,6 +160,7 @@ export function sandingSequence(input: SandingSequenceInput): SandingSequence {
   return {
     passes: chain ? passesOf(chain, dampWipe) : null,
     gaps: gapsIn(sorted, largestSizeRatio),
+    cautions: [woodDust, oilDust],
   };
 }
 
@@ -167,28 +173,43 @@ export interface SandingCheckInput {
   readonly largestSizeRatio: number;
 }
 
-/** A step from one grade to the next. */
-export interface SandingStep {
+/** A step that is too large. */
+export interface LargeStep {
   readonly fromGrade: string;
   readonly toGrade: string;
   readonly sizeRatio: number;
+  /** The fewest of the grades on hand that make it a walk of allowed steps; `null` where they cannot. */
+  readonly missedCount: number | null;
 }
 
 export interface SandingCheck {
   readonly passCount: number;
   /** The fewest passes between the same two grades with no step too large; `null` where there is no such sequence. */
   readonly leastPassCount: number | null;
-  /** Passes that could be saved. */
+  /** Passes that could be saved between the steps that are too large, with no step made too large. */
   readonly savedCount: number;
-  /** Passes that are missing, because a step is too large. */
-  readonly missedCount: number;
-  /** The steps that are too large. */
-  readonly largeSteps: readonly SandingStep[];
+  /** Grades that the steps that are too large need; `null` where those on hand cannot mend one of them. */
+  readonly missedCount: number | null;
+  /** The steps that are too large, each with the grades that it needs. */
+  readonly largeSteps: readonly LargeStep[];
+  readonly cautions: readonly string[];
+}
+
+/** The given grades cut at every step that is too large: within each piece no step is. */
+function runsOf(given: readonly FoundGrit[], ratio: number): FoundGrit[][] {
+  const runs: FoundGrit[][] = [];
+  for (const grit of given) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run && last && reaches(last, grit, ratio)) run.push(grit);
+    else runs.push([grit]);
+  }
+  return runs;
 }
 
 /**
- * A sequence of grades beside the shortest one: the passes that it could save, those that it misses, and its steps that
- * are too large.
+ * A sequence of grades by two counts that do not cancel each other: passes that could be saved where its steps are
+ * small, and grades that it misses where a step is too large.
  *
  * @returns The counts, and the large steps.
  * @throws RangeError where a name is no grade or does not say its list, a grade is not finer than the one before, or
@@ -196,9 +217,12 @@ export interface SandingCheck {
  * @example
  * ```ts
  * import { checkSandingSequence } from '@scantling/finishing';
- * const onHand = ['P100', 'P150'];
+ * const onHand = ['P100', 'P150', 'P180'];
  * checkSandingSequence({ grades: ['P80', 'P100', 'P120', 'P150', 'P180', 'P220'], onHand, largestSizeRatio: 1.7 }).savedCount // => 2
- * checkSandingSequence({ grades: ['P80', 'P220'], onHand, largestSizeRatio: 1.7 }).missedCount // => 2
+ * const uneven = checkSandingSequence({ grades: ['P80', 'P100', 'P120', 'P240'], onHand, largestSizeRatio: 1.7 });
+ * [uneven.savedCount, uneven.missedCount] // => [1, 1]
+ * uneven.largeSteps // => [{ fromGrade: 'P120', toGrade: 'P240', sizeRatio: 2.137, missedCount: 1 }]
+ * checkSandingSequence({ grades: ['P80', 'P220'], onHand: [], largestSizeRatio: 1.7 }).missedCount // => null
  * ```
  */
 export function checkSandingSequence(input: SandingCheckInput): SandingCheck {
@@ -212,24 +236,45 @@ export function checkSandingSequence(input: SandingCheckInput): SandingCheck {
   );
   requireThat(caller, Array.isArray(onHand), `onHand to be a list, got ${typeof onHand}`);
   const given = grades.map((grade, i) => named(caller, `grades[${i}]`, grade));
-  const steps = given.slice(1).map((to, i) => {
+  given.slice(1).forEach((to, i) => {
     const from = given[i] as FoundGrit;
     requireThat(
       caller,
       from.medianUm > to.medianUm,
       `grades[${i + 1}] finer than the one before, got ${to.grade} (${to.medianUm} µm) after ${from.grade} (${from.medianUm} µm)`,
     );
-    return { fromGrade: from.grade, toGrade: to.grade, sizeRatio: from.medianUm / to.medianUm };
   });
-  const more = onHand.map((grade, i) => named(caller, `onHand[${i}]`, grade));
-  const sorted = between(given[0] as FoundGrit, given.at(-1) as FoundGrit, [...given, ...more]);
-  const leastPassCount = fewest(sorted, largestSizeRatio)?.length ?? null;
-  const extra = leastPassCount === null ? 0 : given.length - leastPassCount;
+  const all = [...given, ...onHand.map((grade, i) => named(caller, `onHand[${i}]`, grade))];
+  /** Passes of the shortest walk between two grades. */
+  const least = (from: FoundGrit, to: FoundGrit) =>
+    fewest(between(from, to, all), largestSizeRatio)?.length ?? null;
+  const runs = runsOf(given, largestSizeRatio).map((run) => ({
+    first: run[0] as FoundGrit,
+    last: run.at(-1) as FoundGrit,
+    passes: run.length,
+  }));
+  const largeSteps = runs.slice(1).map(({ first: to }, i) => {
+    const from = (runs[i] as (typeof runs)[number]).last;
+    const passes = least(from, to);
+    return {
+      fromGrade: from.grade,
+      toGrade: to.grade,
+      sizeRatio: from.medianUm / to.medianUm,
+      missedCount: passes && passes - 2,
+    };
+  });
   return {
     passCount: given.length,
-    leastPassCount,
-    savedCount: Math.max(0, extra),
-    missedCount: Math.max(0, -extra),
-    largeSteps: steps.filter(({ sizeRatio }) => sizeRatio > largestSizeRatio * (1 + 1e-9)),
+    leastPassCount: least(given[0] as FoundGrit, given.at(-1) as FoundGrit),
+    savedCount: runs.reduce(
+      (sum, { first, last, passes }) => sum + passes - (least(first, last) as number),
+      0,
+    ),
+    missedCount: largeSteps.reduce<number | null>(
+      (sum, { missedCount }) => (sum === null || missedCount === null ? null : sum + missedCount),
+      0,
+    ),
+    largeSteps,
+    cautions: [woodDust, oilDust],
   };
 }

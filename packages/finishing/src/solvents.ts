@@ -45,12 +45,21 @@ export const exposureLimitTables: readonly ExposureLimitTable[] = [
 
 /** A solvent with where its figures stand. */
 export interface FoundSolvent extends SolventRow {
+  /** The flash points in °C. */
+  readonly lowFlashPointC: number;
+  readonly highFlashPointC: number;
   readonly citation: Citation;
 }
 
 /** An exposure limit with where it stands. */
 export interface FoundExposureLimit extends ExposureLimitRow {
   readonly citation: Citation;
+}
+
+/** A name that holds the words asked for, and the substance that it names or often stands for. */
+export interface SubstanceCandidate {
+  readonly name: string;
+  readonly substance: string;
 }
 
 const plain = (name: string) =>
@@ -60,51 +69,90 @@ const plain = (name: string) =>
     .replace(/[^a-z0-9]+/g, ' ')
     .trim();
 
-const namesOf = ({ substance, alsoCalled }: Pick<SolventRow, 'substance' | 'alsoCalled'>) =>
-  [substance, ...alsoCalled.split(';')].map(plain);
-
-const substances = (): Pick<SolventRow, 'substance' | 'alsoCalled'>[] => [
-  ...solventTable,
-  { substance: 'Wood dust', alsoCalled: 'sawdust; sanding dust' },
-];
-
-/** The one substance that a name means: a whole name, else a part that no other has. */
-function substanceNamed(caller: string, name: unknown): string | null {
-  requireThat(caller, typeof name === 'string', `name to be text, got ${typeof name}`);
-  const asked = plain(name as string);
-  if (asked === '') return null;
-  const fitting = (fits: (known: string) => boolean) => substances().filter((one) => namesOf(one).some(fits));
-  const whole = fitting((known) => known === asked);
-  const found = whole.length > 0 ? whole : fitting((known) => ` ${known} `.includes(` ${asked} `));
-  requireThat(
-    caller,
-    found.length < 2,
-    `name to mean one substance, got "${(name as string).slice(0, 40)}": ${found.map(({ substance }) => substance).join('; ')}`,
+/** Every name of every substance. */
+const everyName = (): SubstanceCandidate[] =>
+  [...solventTable, { substance: 'Wood dust', alsoCalled: 'sawdust; sanding dust' }].flatMap(
+    ({ substance, alsoCalled }) =>
+      [substance, ...alsoCalled.split('; ')].map((name) => ({ name, substance })),
   );
-  return found[0]?.substance ?? null;
+
+/** What cans with the name of a mixture often hold: common practice, no source. */
+const mixtures: Readonly<Record<string, readonly string[]>> = {
+  'denatured alcohol': ['Ethyl alcohol', 'Methyl alcohol', 'Isopropyl alcohol'],
+  'methylated spirits': ['Ethyl alcohol', 'Methyl alcohol'],
+  'paint thinner': ['Stoddard solvent'],
+  'lacquer thinner': ['Toluene', 'Xylene', 'Acetone', 'n-Butyl acetate', 'Methyl alcohol'],
+};
+
+const asked = (caller: string, name: unknown): string => {
+  requireThat(caller, typeof name === 'string', `name to be text, got ${typeof name}`);
+  return plain(name as string);
+};
+
+/** The substance of that name: a part of a name is often another substance, as benzene is not methyl benzene. */
+const substanceNamed = (caller: string, name: unknown): string | null => {
+  const whole = asked(caller, name);
+  return everyName().find((known) => plain(known.name) === whole)?.substance ?? null;
+};
+
+/**
+ * Names of substances that hold the words asked for, to choose from where `findSolvent` or `findExposureLimits` has
+ * none of just that name. A name that holds another is often another substance. Denatured alcohol, methylated spirits,
+ * paint thinner and lacquer thinner are mixtures: of them it gives what they often hold, which is common practice; what
+ * a can really holds, only its safety data sheet says.
+ *
+ * @param name - Whole words; case and punctuation do not matter.
+ * @returns Each name with its substance; none where no name holds all these words in a row.
+ * @throws RangeError where it is no text.
+ * @example
+ * ```ts
+ * import { namesLike } from '@scantling/finishing';
+ * namesLike('benzene') // => [{ name: 'methyl benzene', substance: 'Toluene' }, { name: 'dimethyl benzene', substance: 'Xylene' }]
+ * namesLike('alcohol').map(({ substance }) => substance).includes('Isopropyl alcohol') // => true
+ * namesLike('paint thinner') // => [{ name: 'paint thinner', substance: 'Stoddard solvent' }]
+ * ```
+ */
+export function namesLike(name: string): readonly SubstanceCandidate[] {
+  const words = asked('namesLike', name);
+  if (words === '') return [];
+  const mixed = Object.entries(mixtures).flatMap(([mixture, held]) =>
+    held.map((substance) => ({ name: mixture, substance })),
+  );
+  return [...everyName(), ...mixed].filter((known) => ` ${plain(known.name)} `.includes(` ${words} `));
 }
+
+const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
 
 /**
  * A solvent by its name or another name of it: molar mass, specific gravity, flash point and lower flammable limit.
- * What is in a can is often a mixture: the product's own safety data sheet goes first.
+ * What is in a can is often a mixture: the product's own safety data sheet goes first. Denatured alcohol, methylated
+ * spirits, paint thinner and lacquer thinner are not in the table, because they are mixtures: `namesLike` leads on.
  *
- * @param name - The name, or a part that no other solvent has; case and punctuation do not matter.
- * @returns The solvent with its citation; `null` where the table has none of that name.
- * @throws RangeError where it is no text, or fits several, which the message lists.
+ * @param name - The whole name; case and punctuation do not matter.
+ * @returns The solvent with its citation; `null` where the table has none of just that name.
+ * @throws RangeError where it is no text.
  * @example
  * ```ts
  * import { findSolvent } from '@scantling/finishing';
  * findSolvent('turpentine').lowerFlammableLimitPct // => 0.8
+ * findSolvent('turpentine').lowFlashPointC // => 35
  * findSolvent('Mineral spirits').substance // => 'Stoddard solvent'
  * findSolvent('mineral spirits').lowerFlammableLimitPct // => null
- * findSolvent('lemonade') // => null
- * findSolvent('alcohol') // throws findSolvent requires name to mean one substance, got "alcohol": Ethyl alcohol; Isopropyl alcohol; Methyl alcohol
+ * findSolvent('benzene') // => null
+ * findSolvent('denatured alcohol') // => null
  * ```
  */
 export function findSolvent(name: string): FoundSolvent | null {
   const substance = substanceNamed('findSolvent', name);
   const row = solventTable.find((one) => one.substance === substance);
-  return row ? { ...row, citation: citationOf(solventProvenance, row, row.substance) } : null;
+  return row
+    ? {
+        ...row,
+        lowFlashPointC: celsius(row.lowFlashPointF),
+        highFlashPointC: celsius(row.highFlashPointF),
+        citation: citationOf(solventProvenance, row, row.substance),
+      }
+    : null;
 }
 
 /** What tells a row from the others of its table, as its errata name it. */
@@ -115,9 +163,9 @@ const keysOf = ({ substance, setBy, kind, applies }: ExposureLimitRow) =>
  * The exposure limits of a solvent, or of wood dust, as published, in the units published. They are limits for workers,
  * set for working days; they change, and others hold in other places: ask for those in force.
  *
- * @param name - `turpentine`, `mineral spirits`, `wood dust`; case and punctuation do not matter.
- * @returns Each limit with its citation, of the later sources first; none where the tables have no such substance.
- * @throws RangeError where it is no text, or fits several, which the message lists.
+ * @param name - The whole name, as for `findSolvent`: `turpentine`, `mineral spirits`, `wood dust`.
+ * @returns Each limit with its citation, of the later sources first; none where the tables have none of just that name.
+ * @throws RangeError where it is no text.
  * @example
  * ```ts
  * import { findExposureLimits } from '@scantling/finishing';
@@ -126,7 +174,7 @@ const keysOf = ({ substance, setBy, kind, applies }: ExposureLimitRow) =>
  * limit.limitPpm // => 100
  * limit.limitMgPerM3 // => 560
  * findExposureLimits('wood dust').map(({ limitMgPerM3 }) => limitMgPerM3) // => [15, 5, 1, 0.5, 1]
- * findExposureLimits('lemonade') // => []
+ * findExposureLimits('benzene') // => []
  * ```
  */
 export function findExposureLimits(name: string): readonly FoundExposureLimit[] {

@@ -15,6 +15,9 @@ export const oshaSamplingInformationLimits: readonly ExposureLimitRow[] = [
   { substance: "Stoddard solvent", setBy: "NIOSH", kind: "ceiling", applies: "any work", limitPpm: null, limitMgPerM3: 1800, confirmed: "text", tier: "publication" },
   { substance: "Stoddard solvent", setBy: "ACGIH", kind: "TWA", applies: "any work", limitPpm: 100, limitMgPerM3: 525, confirmed: "text", tier: "publication" },
   { substance: "Stoddard solvent", setBy: "NIOSH", kind: "IDLH", applies: "any work", limitPpm: null, limitMgPerM3: 20000, confirmed: "text", tier: "publication" },
+  { substance: "VM&P naphtha", setBy: "NIOSH", kind: "TWA", applies: "any work", limitPpm: null, limitMgPerM3: 350, confirmed: "text", tier: "publication" },
+  { substance: "VM&P naphtha", setBy: "NIOSH", kind: "ceiling", applies: "any work", limitPpm: null, limitMgPerM3: 1800, confirmed: "text", tier: "publication" },
+  { substance: "VM&P naphtha", setBy: "ACGIH", kind: "TWA", applies: "any work", limitPpm: 300, limitMgPerM3: 1370, confirmed: "text", tier: "publication" },
 ];
 
 /** Where these rows come from, and what is known to be wrong in them. */
@@ -24,5 +27,5 @@ export const oshaSamplingInformationLimitsProvenance: TableProvenance = {
   title: "Exposure limits of solvents, by kind of work",
   rights: "A work of the United States government, in the public domain in the United States.",
   errata: [{"rows":["Acetone; ACGIH; TWA; any work","Acetone; ACGIH; STEL; any work"],"says":"A later database gives 250 and 500 ppm for the ACGIH limits of acetone."},{"rows":["Stoddard solvent; OSHA; TWA; general industry"],"says":"A data sheet of 1999 for mineral spirits of another CAS number lists 100 ppm: products differ."}],
-  notes: ["TWA is an average over a working day: 8 hours with OSHA and ACGIH, up to 10 with NIOSH. STEL is an average over 15 minutes; so is the NIOSH ceiling of Stoddard solvent. IDLH is what NIOSH holds for immediately dangerous to life or health."],
+  notes: ["TWA is an average over a working day: 8 hours with OSHA and ACGIH, up to 10 with NIOSH. STEL is an average over 15 minutes; so are the NIOSH ceilings of Stoddard solvent and VM&P naphtha. IDLH is what NIOSH holds for immediately dangerous to life or health.","OSHA sets no limit for VM&P naphtha; its page was seen in a university library’s archive, as of 2008."],
 };

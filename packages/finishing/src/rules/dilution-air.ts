@@ -1,7 +1,8 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { industrialVentilation1998, toledoVentilationFormulae } from '@scantling/rules/sources';
-import { productSheet, roomAirIsAnEstimate, solvents } from '../cautions.ts';
+import { addFlows, productSheet, roomAirIsAnEstimate, solvents } from '../cautions.ts';
 import { roomVolume, solventGravity, solventMolarMass, solventVolume } from '../solvent-limits.ts';
+import { vapourByPintsM3, vapourM3 } from '../vapour-volume.ts';
 
 const limits = {
   evaporationMlPerHour: solventVolume,
@@ -36,7 +37,9 @@ export interface DilutionAir {
 
 /**
  * How much outdoor air keeps the vapour of an evaporating solvent at a limit: an estimate, for a steady evaporation.
- * The first minutes after a coat was laid evaporate far more than the mean.
+ * The first minutes after a coat was laid evaporate far more than the mean. It takes one solvent: for several that harm
+ * alike, or where that is not known, add up the air of each, as ACGIH does; where they harm in different ways, take the
+ * largest.
  *
  * @returns The air flow in m³/h and as air changes an hour, at 25 °C.
  * @throws RangeError where an input is outside its limits.
@@ -53,19 +56,14 @@ export interface DilutionAir {
  */
 export function dilutionAir(input: DilutionAirInput): DilutionAir {
   requireInputs('dilutionAir', input, limits);
-  const moles = ((input.evaporationMlPerHour + 0) * input.specificGravityRatio) / input.molarMassGPerMol;
-  const airFlowM3PerHour = (moles * 24_450 * input.mixingFactor) / input.limitPpm;
+  const vapourPpmM3PerHour = 1e6 * vapourM3(input.evaporationMlPerHour, input);
+  const airFlowM3PerHour = (vapourPpmM3PerHour * input.mixingFactor) / input.limitPpm;
   return { airFlowM3PerHour, airChangesPerHour: airFlowM3PerHour / input.roomVolumeM3 };
 }
 
-/** The formula in pints a minute and cubic feet a minute, with 403 ft³ of vapour from a pint. */
-function inCubicFeet(input: DilutionAirInput): number {
-  const pintsPerMinute = input.evaporationMlPerHour / 473.176473 / 60;
-  const cfm =
-    (403e6 * input.specificGravityRatio * pintsPerMinute * input.mixingFactor) /
-    (input.molarMassGPerMol * input.limitPpm);
-  return cfm * 0.028316846592 * 60;
-}
+/** The formula in pints and cubic feet, with 403 ft³ of vapour from a pint. */
+const byPints = (input: DilutionAirInput): number =>
+  (1e6 * vapourByPintsM3(input.evaporationMlPerHour, input) * input.mixingFactor) / input.limitPpm;
 
 export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/dilution-air',
@@ -127,6 +125,11 @@ export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
       at: 'formulas 1 and 2: general dilution ventilation',
       confirmed: 'text',
     },
+    {
+      source: industrialVentilation1998,
+      at: 'dilution ventilation for mixtures: add the air of each, or take the largest where effects are independent',
+      confirmed: 'memory',
+    },
   ],
   examples: [
     {
@@ -185,11 +188,11 @@ export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
     {
       name: 'the formula in pints and cubic feet a minute',
       of: 'airFlowM3PerHour',
-      compute: inCubicFeet,
+      compute: byPints,
       // 403 ft³ to the pint are 24.12 L to the mole; at 25 °C it is 24.45 L.
       relative: 0.0137,
       source: { source: toledoVentilationFormulae, at: 'formula for Q', confirmed: 'text' },
     },
   ],
-  cautions: [roomAirIsAnEstimate, solvents, productSheet],
+  cautions: [addFlows, roomAirIsAnEstimate, solvents, productSheet],
 }));

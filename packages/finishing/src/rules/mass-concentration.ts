@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { exposureLimitConversion, nioshIdlh1994, nioshPocketGuide } from '@scantling/rules/sources';
+import { MOLAR_VOLUME_L } from '../vapour-volume.ts';
 
 const limits = {
   concentrationPpm: { min: 0, max: 1e6 },
@@ -34,7 +35,7 @@ export interface MassConcentration {
  */
 export function massConcentration(input: MassConcentrationInput): MassConcentration {
   requireInputs('massConcentration', input, limits);
-  return { concentrationMgPerM3: ((input.concentrationPpm + 0) * input.molarMassGPerMol) / 24.45 };
+  return { concentrationMgPerM3: ((input.concentrationPpm + 0) * input.molarMassGPerMol) / MOLAR_VOLUME_L };
 }
 
 export const massConcentrationRule = /* @__PURE__ */ defineRule(() => ({

@@ -1,6 +1,7 @@
-import { defineRule, plusZero, requireList, requireThat } from '@scantling/rules';
+import { defineRule, plusZero } from '@scantling/rules';
 import { airContaminantsRule, toledoVentilationFormulae } from '@scantling/rules/sources';
 import { productSheet, roomAirIsAnEstimate } from '../cautions.ts';
+import { requirePairs } from '../paired-lists.ts';
 
 const limits = {
   concentrationsPpm: { min: 0, max: 1e6, minItems: 1, maxItems: 12 },
@@ -35,14 +36,8 @@ export interface MixtureExposure {
  * ```
  */
 export function mixtureExposure(input: MixtureExposureInput): MixtureExposure {
-  const { concentrationsPpm, limitsPpm } = input ?? {};
-  requireList('mixtureExposure', 'concentrationsPpm', concentrationsPpm, limits.concentrationsPpm);
-  requireList('mixtureExposure', 'limitsPpm', limitsPpm, limits.limitsPpm);
-  requireThat(
-    'mixtureExposure',
-    concentrationsPpm.length === limitsPpm.length,
-    `as many limitsPpm as concentrationsPpm, got ${limitsPpm.length} and ${concentrationsPpm.length}`,
-  );
+  requirePairs('mixtureExposure', input, ['concentrationsPpm', 'limitsPpm'], limits);
+  const { concentrationsPpm, limitsPpm } = input;
   const parts = concentrationsPpm.map((ppm, i) => (100 * ppm) / (limitsPpm[i] as number));
   return { ofLimitPct: plusZero(parts.reduce((sum, part) => sum + part)) };
 }

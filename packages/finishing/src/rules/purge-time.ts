@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { tuberculosisGuidelines1994 } from '@scantling/rules/sources';
-import { roomAirIsAnEstimate } from '../cautions.ts';
+import { productSheet, roomAirIsAnEstimate, solvents } from '../cautions.ts';
 
 const limits = {
   airChangesPerHour: { min: 0.1, max: 100 },
@@ -105,5 +105,5 @@ export const purgeTimeRule = /* @__PURE__ */ defineRule(() => ({
       by: { mixingFactor: 'proportional', airChangesPerHour: 'decreasing', remainingPct: 'decreasing' },
     },
   ],
-  cautions: [roomAirIsAnEstimate],
+  cautions: [roomAirIsAnEstimate, solvents, productSheet],
 }));

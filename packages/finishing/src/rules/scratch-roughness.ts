@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { beechSanding2019, mapleSanding2006 } from '@scantling/rules/sources';
+import { oilDust, woodDust } from '../cautions.ts';
 
 const size = { min: 0.1, max: 5000 };
 const limits = {
@@ -48,7 +49,7 @@ export const scratchRoughnessRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/scratch-roughness',
   title: 'Roughness after another grade',
   summary:
-    'What a coarser or finer abrasive leaves, in proportion to the size of its grains: an estimate from one roughness that was measured.',
+    'What a coarser or finer abrasive leaves, in proportion to the size of its grains: an estimate from one roughness that was measured. A straight line over grain size is measured; that it runs through nought is our assumption.',
   basis: 'measured',
   inputs: {
     measuredRoughnessUm: {
@@ -105,5 +106,7 @@ export const scratchRoughnessRule = /* @__PURE__ */ defineRule(() => ({
   ],
   cautions: [
     'An estimate: a worn abrasive, the sander, its pressure and the pores of the wood move it a good deal.',
+    woodDust,
+    oilDust,
   ],
 }));

@@ -1,6 +1,7 @@
-import { defineRule, plusZero, requireList, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireThat } from '@scantling/rules';
 import { airContaminantsRule } from '@scantling/rules/sources';
 import { productSheet, roomAirIsAnEstimate } from '../cautions.ts';
+import { requirePairs } from '../paired-lists.ts';
 
 const limits = {
   concentrationsPpm: { min: 0, max: 1e6, minItems: 1, maxItems: 24 },
@@ -10,7 +11,7 @@ const limits = {
 export interface ShiftExposureInput {
   /** Concentrations of one substance through the day, ppm, 1 to 24 of them, 0 to 1 000 000. */
   readonly concentrationsPpm: readonly number[];
-  /** How long each lasted, h, 0 to 24, in the same order; the rest of the day was in clean air. */
+  /** How long each lasted, h, 0 to 24 and no more than that together, in the same order; the rest of the day was in clean air. */
   readonly durationsHours: readonly number[];
 }
 
@@ -24,7 +25,7 @@ export interface ShiftExposure {
  * and ceilings hold besides.
  *
  * @returns The average over 8 hours, ppm: compare it with the limit.
- * @throws RangeError where the lists differ in length or a number is outside its limits.
+ * @throws RangeError where the lists differ in length, a number is outside its limits, or the day has more than 24 hours.
  * Source: 29 CFR 1910.1000(d)(1), cumulative exposure for an 8-hour shift.
  * @example
  * ```ts
@@ -35,17 +36,22 @@ export interface ShiftExposure {
  * ```
  */
 export function shiftExposure(input: ShiftExposureInput): ShiftExposure {
-  const { concentrationsPpm, durationsHours } = input ?? {};
-  requireList('shiftExposure', 'concentrationsPpm', concentrationsPpm, limits.concentrationsPpm);
-  requireList('shiftExposure', 'durationsHours', durationsHours, limits.durationsHours);
+  requirePairs('shiftExposure', input, ['concentrationsPpm', 'durationsHours'], limits);
+  const { concentrationsPpm, durationsHours } = input;
+  const wholeHours = total(durationsHours);
   requireThat(
     'shiftExposure',
-    concentrationsPpm.length === durationsHours.length,
-    `as many durationsHours as concentrationsPpm, got ${durationsHours.length} and ${concentrationsPpm.length}`,
+    inOneDay(wholeHours),
+    `durationsHours of at most 24 together, got ${wholeHours}`,
   );
   const ppmHours = concentrationsPpm.reduce((sum, ppm, i) => sum + ppm * (durationsHours[i] as number), 0);
   return { exposurePpm: plusZero(ppmHours / 8) };
 }
+
+const total = (hours: readonly number[]) => hours.reduce((sum, one) => sum + one, 0);
+
+/** A sum of hours may be off by a rounding. */
+const inOneDay = (hours: number) => hours <= 24 + 1e-9;
 
 export const shiftExposureRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/shift-exposure',
@@ -80,6 +86,10 @@ export const shiftExposureRule = /* @__PURE__ */ defineRule(() => ({
     {
       says: 'as many durationsHours as concentrationsPpm',
       holds: ({ concentrationsPpm, durationsHours }) => concentrationsPpm.length === durationsHours.length,
+    },
+    {
+      says: 'durationsHours of at most 24 together',
+      holds: ({ durationsHours }) => inOneDay(total(durationsHours)),
     },
   ],
   sources: [{ source: airContaminantsRule, at: '1910.1000(d)(1)(i)', confirmed: 'text', tier: 'reprint' }],

@@ -1,7 +1,8 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { defineRule, requireInputs, requireThat } from '@scantling/rules';
 import { exposureLimitConversion, toledoVentilationFormulae } from '@scantling/rules/sources';
-import { productSheet, solvents, vapourLiesLow } from '../cautions.ts';
+import { breathingIsLess, productSheet, solvents, vapourLiesLow } from '../cautions.ts';
 import { roomVolume, solventGravity, solventMolarMass, solventVolume } from '../solvent-limits.ts';
+import { vapourByPintsM3, vapourM3 } from '../vapour-volume.ts';
 
 const limits = {
   solventMl: solventVolume,
@@ -28,10 +29,11 @@ export interface VapourInRoom {
 
 /**
  * How much vapour is in a closed room once all the solvent of a job has evaporated into it and nothing was aired out:
- * an estimate, evenly mixed. Over the wet surface and near the floor there is more.
+ * an estimate, evenly mixed. Over the wet surface and near the floor there is more. Air takes up only so much vapour as
+ * the vapour pressure of the solvent allows: where that is less than what comes out here, some stays liquid.
  *
  * @returns The concentration in ppm of the room's volume, at 25 °C; 10 000 ppm are 1 %.
- * @throws RangeError where an input is outside its limits.
+ * @throws RangeError where an input is outside its limits, or there would be more vapour than room.
  * Source: the volume of vapour by the gas law, as in the formulas of dilution ventilation.
  * @example
  * ```ts
@@ -42,15 +44,19 @@ export interface VapourInRoom {
  */
 export function vapourInRoom(input: VapourInRoomInput): VapourInRoom {
   requireInputs('vapourInRoom', input, limits);
-  const moles = ((input.solventMl + 0) * input.specificGravityRatio) / input.molarMassGPerMol;
-  return { concentrationPpm: (moles * 24_450) / input.roomVolumeM3 };
+  const concentrationPpm = ppm(input);
+  requireThat(
+    'vapourInRoom',
+    concentrationPpm <= 1e6,
+    `solventMl that fills no more than the room with vapour, got ${Math.round(concentrationPpm)} ppm`,
+  );
+  return { concentrationPpm };
 }
 
-/** With 403 ft³ of vapour from a pint of liquid of unit density and unit molar mass, at 70 °F. */
-function byPints({ solventMl, specificGravityRatio, molarMassGPerMol, roomVolumeM3 }: VapourInRoomInput) {
-  const vapourFt3 = (403 * specificGravityRatio * (solventMl / 473.176473)) / molarMassGPerMol;
-  return (1e6 * vapourFt3 * 0.028316846592) / roomVolumeM3;
-}
+const ppm = (input: VapourInRoomInput) => (1e6 * vapourM3(input.solventMl, input)) / input.roomVolumeM3;
+
+const byPints = (input: VapourInRoomInput) =>
+  (1e6 * vapourByPintsM3(input.solventMl, input)) / input.roomVolumeM3;
 
 export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/vapour-in-room',
@@ -76,7 +82,11 @@ export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
     roomVolumeM3: { kind: 'number', label: 'Volume of the room', unit: 'm³', ...limits.roomVolumeM3 },
   },
   outputs: {
-    concentrationPpm: { label: 'Vapour in the room', unit: 'ppm', help: '10 000 ppm are 1 % by volume.' },
+    concentrationPpm: {
+      label: 'Vapour in the room',
+      unit: 'ppm',
+      help: '10 000 ppm are 1 % by volume. Air that is full of vapour takes up no more, and some stays liquid.',
+    },
   },
   compute: vapourInRoom,
   formula: String.raw`C = 10^6 \, \frac{24.45}{1000} \, \frac{V \, s}{M \, V_R}`,
@@ -87,6 +97,12 @@ export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
     M: 'molar mass, g/mol',
     V_R: 'volume of the room, m³',
   },
+  requires: [
+    {
+      says: 'solventMl that fills no more than the room with vapour',
+      holds: (input) => ppm(input) <= 1e6,
+    },
+  ],
   sources: [
     {
       source: exposureLimitConversion,
@@ -138,5 +154,5 @@ export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
       source: { source: toledoVentilationFormulae, at: 'formula 2, conversion 403', confirmed: 'text' },
     },
   ],
-  cautions: [vapourLiesLow, solvents, productSheet],
+  cautions: [breathingIsLess, vapourLiesLow, solvents, productSheet],
 }));

@@ -1,5 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { exposureLimitConversion, nioshIdlh1994 } from '@scantling/rules/sources';
+import { MOLAR_VOLUME_L } from '../vapour-volume.ts';
 
 const limits = {
   concentrationMgPerM3: { min: 0, max: 1e6 },
@@ -33,7 +34,7 @@ export interface VolumeConcentration {
  */
 export function volumeConcentration(input: VolumeConcentrationInput): VolumeConcentration {
   requireInputs('volumeConcentration', input, limits);
-  return { concentrationPpm: ((input.concentrationMgPerM3 + 0) * 24.45) / input.molarMassGPerMol };
+  return { concentrationPpm: ((input.concentrationMgPerM3 + 0) * MOLAR_VOLUME_L) / input.molarMassGPerMol };
 }
 
 export const volumeConcentrationRule = /* @__PURE__ */ defineRule(() => ({
