@@ -1,4 +1,4 @@
-import { requireFields, requireInputs, requireThat } from '@scantling/rules';
+import { requireFields, requireNumber, requireThat } from '@scantling/rules';
 import type { CutBarsInput } from '../cut-bars.ts';
 
 const caller = 'cutBars';
@@ -12,8 +12,8 @@ const isNamed = (row: { readonly name: unknown }) => typeof row.name === 'string
 
 /** Throws where a field is missing or outside its limits. */
 export function checkCutBars(input: CutBarsInput): void {
-  const kerfMm = { min: 0, max: 50 };
-  requireInputs(caller, input, { kerfMm, endTrimMm: { min: 0, max: 1000 } } as never);
+  requireNumber(caller, 'kerfMm', input?.kerfMm, { min: 0, max: 50 });
+  requireNumber(caller, 'endTrimMm', input?.endTrimMm, { min: 0, max: 1000 });
   const { parts, bars, longestCarriedMm } = input;
   requireThat(
     caller,
@@ -45,6 +45,6 @@ export function checkCutBars(input: CutBarsInput): void {
   const total = parts.reduce((sum, { count }) => sum + count, 0);
   requireThat(caller, total <= MOST_PARTS, `no more than ${MOST_PARTS} parts, got ${total}`);
   if (longestCarriedMm !== undefined) {
-    requireInputs(caller, { longestCarriedMm }, { longestCarriedMm: { min: 1, max: 100_000 } });
+    requireNumber(caller, 'longestCarriedMm', longestCarriedMm, { min: 1, max: 100_000 });
   }
 }

@@ -47,25 +47,18 @@ export function leastPrice(given: Job, work: Work): LeastPrice {
     if (bound < bestPrice) offer(dive(job, all, known, bound, work));
   }
   const refused: (readonly number[])[] = [];
-  let bound = Number.POSITIVE_INFINITY;
   for (;;) {
-    const purchase = cheapestPurchase(job, proofs, refused, bestPrice, work);
-    const { bars } = purchase;
-    // Beyond an undecided purchase only better plans are looked for.
-    bound = Math.min(bound, purchase.bound);
+    const { bars, bound } = cheapestPurchase(job, proofs, refused, bestPrice, work);
     if (!bars || !exact || work.left < 0) return { cuts: best, bound };
     const rest = restOf(job, bars);
-    const relaxed = relax(job, rest, known, work);
-    const proof = weightsOf(job, all, relaxed, work);
+    const proof = weightsOf(job, all, relax(job, rest, known, work), work);
     if (spare(proof, rest) < 0) {
       proofs.push(proof);
-      bound = Number.POSITIVE_INFINITY;
       continue;
     }
     const packed = pack(job, rest, proofs, known, work);
     if (packed === 'undecided') return { cuts: best, bound };
     if (packed) offer(packed);
     else refused.push(bars);
-    bound = Number.POSITIVE_INFINITY;
   }
 }
