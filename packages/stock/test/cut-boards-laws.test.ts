@@ -8,6 +8,16 @@ import { expectSound } from './saw.ts';
 const totalOf = ({ parts }: BoardCutting): number =>
   parts.reduce((sum, one) => sum + one.count * (one.valuePrice ?? one.lengthMm * one.widthMm), 0);
 
+/** Two long parts side by side, one of them turned, and a small one past both. */
+const narrowStrips: BoardCutting = {
+  ...{ kerfMm: 2, endTrimMm: 0, edgeTrimMm: 0, firstCut: 'along' },
+  parts: [
+    { id: 'part 0', lengthMm: 1, widthMm: 1, grain: 'along the board', count: 1 },
+    { id: 'part 1', lengthMm: 5, widthMm: 1, grain: 'either way', count: 2 },
+  ],
+  boards: [{ id: 'board 0', lengthMm: 7, widthMm: 5, boardPrice: 1, defects: [] }],
+};
+
 describe('cutBoards', () => {
   test('beside every way to cut at whole millimetres', () => {
     const tally = { proven: 0, missing: 0, several: 0 };
@@ -31,7 +41,8 @@ describe('cutBoards', () => {
         tally.missing += Number(plan.missing.length > 0);
         tally.several += Number(plan.boards.length > 1);
       }),
-      { numRuns: 150 },
+      // Found while a strip's width was left out of what one plan must have to stand for another.
+      { numRuns: 150, examples: [[narrowStrips]] },
     );
     expect(tally.proven).toBeGreaterThan(140);
     expect(tally.missing).toBeGreaterThan(20);

@@ -169,6 +169,35 @@ describe('cutBoards', () => {
     expect(cutBoards({ ...turned, firstCut: 'across' }).cutShare).toBe(1);
   });
 
+  test('nothing left over: two strips cut into unlike lengths, and a section past both', () => {
+    // 400 + 100 over 300 + 200, then 200 by 200: all of 700 by 200, and no other way to pair the lengths ends at 500.
+    const lengths = [400, 300, 200, 100].map((lengthMm) => part(`strip of ${lengthMm}`, lengthMm, 100));
+    const job = { ...terms, parts: [...lengths, part('square', 200, 200)] };
+    const plan = cutBoards({ ...job, boards: [clear('board', 700, 200, 10)] });
+    expect([plan.missing, plan.boards[0]?.offcuts, plan.boards[0]?.usedShare]).toEqual([[], [], 1]);
+    // Two kerfs of 3 along and one across ask for 706 by 203; what is then beside the square, the saw takes.
+    const sawn = (lengthMm: number) =>
+      cutBoards({ ...job, kerfMm: 3, boards: [clear('board', lengthMm, 203, 10)] });
+    expect([sawn(706).missing, sawn(706).boards[0]?.offcuts]).toEqual([[], []]);
+    // A hair less: without the 100, two of the others in one strip still reach 503, so the 200 is the least to leave.
+    expect(sawn(705.9).missing).toEqual([{ partId: 'strip of 200', missingCount: 1 }]);
+    expect(sawn(705.9).proven).toBe(true);
+  });
+
+  test('a shorter section is worth more than a fuller strip', () => {
+    // The middle part beside the low one would leave less waste in its strip, but make the section 700 long; beside the
+    // high one it leaves the section 400, and 350 for the panel.
+    const strips = [part('low', 400, 100), part('middle', 300, 100), part('high', 100, 200)];
+    const job = {
+      ...terms,
+      parts: [...strips, part('panel', 350, 300)],
+      boards: [clear('board', 750, 300, 10)],
+    };
+    const plan = cutBoards(job);
+    expectSound(job, plan);
+    expect([plan.missing, plan.proven]).toEqual([[], true]);
+  });
+
   test('across the grain only where the part says so', () => {
     const boards = [clear('board', 200, 500, 10)];
     const turning = { ...part('panel', 450, 180), grain: 'either way' } as const;
