@@ -1,15 +1,19 @@
 import { checkCounts, checkGrid } from './check-layout.ts';
 import { encountersOf } from './encounters.ts';
 import type { Point } from './geometry.ts';
-import { firstKept, latticeOf, seedsOf } from './lattice.ts';
+import { firstHoleOf, latticeOf, seedsOf } from './lattice.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { searchOffset } from './offset-search.ts';
 
 /** The answer stays no further below the best than this. */
 const GAP_MM = 0.01;
 
-/** So many ranges are looked at before the answer is given as it stands. */
+/** So many ranges are looked at before the answer is given as it stands, fewer where each takes long. */
 const MOST_RANGES = 200_000;
+const MOST_LOOKS = 2e8;
+
+/** So many are mostly enough; where they are not, there is a ridge, and a bound that costs more pays. */
+const EASY_RANGES = 1000;
 
 /** Where a grid best begins, and the proof. */
 export interface BestOffset {
@@ -56,13 +60,13 @@ export function bestOffset(grid: GridTerms): BestOffset {
   checkCounts(caller, lattice.columns, lattice.rows);
   const farthestMm = Math.hypot(panel.lengthMm, panel.widthMm);
   for (let capMm = Math.hypot(pitchXMm, pitchYMm) / 2; ; capMm *= 2) {
+    const encounters = encountersOf(caller, grid, lattice, capMm);
     const found = searchOffset(
       {
         range: lattice.range,
         holeCount: lattice.columns * lattice.rows,
-        encounters: encountersOf(grid, lattice, capMm),
-        capMm,
-        ...{ gapMm: GAP_MM, mostRanges: MOST_RANGES },
+        ...{ encounters, capMm, gapMm: GAP_MM, easyRanges: EASY_RANGES },
+        mostRanges: Math.min(MOST_RANGES, MOST_LOOKS / Math.max(1, encounters.pairs)),
       },
       seedsOf(grid),
     );
@@ -73,7 +77,7 @@ export function bestOffset(grid: GridTerms): BestOffset {
       return { firstHole: null, keptCount: 0, spareMm: null, spareBoundMm: null, proven };
     }
     return {
-      firstHole: firstKept(grid, found),
+      firstHole: firstHoleOf(grid, found),
       keptCount: found.kept,
       spareMm: found.spareMm,
       spareBoundMm: found.boundMm,

@@ -31,6 +31,16 @@ export interface Box {
 /** What a distance is measured to: a box, or the corners of a polygon. */
 export type Outline = Box | readonly Point[];
 
+/** The least box that holds an outline. */
+export function boundingBox(outline: Outline): Box {
+  if ('x1' in outline) return outline;
+  const [xs, ys] = [outline.map(({ xMm }) => xMm), outline.map(({ yMm }) => yMm)];
+  return {
+    ...{ x1: Math.min(...xs), x2: Math.max(...xs) },
+    ...{ y1: Math.min(...ys), y2: Math.max(...ys), radiusMm: 0 },
+  };
+}
+
 /** From where to where across the grain a point goes over the seasons, mm: one and the same where it stays. */
 export interface Way {
   readonly lowMm: number;
@@ -56,7 +66,11 @@ export function fromSides(beyondX: number, beyondY: number): number {
  * Least distance from a point on its way to a box, negative inside. For a round hole it is also the way to touching:
  * the distance less the radius is how far the hole may come nearer, or has to move away.
  */
-function distanceToBox(xMm: number, { lowMm, highMm }: Way, { x1, x2, y1, y2, radiusMm }: Box): number {
+export function distanceToBox(
+  xMm: number,
+  { lowMm, highMm }: Way,
+  { x1, x2, y1, y2, radiusMm }: Box,
+): number {
   // Along a straight line the distance never grows towards the middle of the box, so a way that passes it is nearest there.
   const beyondY = Math.max(y1 - highMm, lowMm - y2, (y1 - y2) / 2);
   return fromSides(Math.max(x1 - xMm, xMm - x2), beyondY) - radiusMm;
@@ -68,6 +82,24 @@ export interface Range {
   readonly x2: number;
   readonly y1: number;
   readonly y2: number;
+}
+
+/** Between which distances from an outline that moves with them all places of a range are, mm: least and most. */
+export function distancesIn(outline: Outline, { x1, x2, y1, y2 }: Range): readonly [number, number] {
+  if (!('x1' in outline)) {
+    // From the middle a distance changes by no more than the way there.
+    const wayMm = Math.hypot(x2 - x1, y2 - y1) / 2;
+    const middle = distanceTo(outline, (x1 + x2) / 2, (y1 + y2) / 2);
+    return [middle - wayMm, middle + wayMm];
+  }
+  const { x1: left, x2: right, y1: front, y2: back, radiusMm } = outline;
+  const inMiddle = [(left - right) / 2, (front - back) / 2] as const;
+  const least = [
+    Math.max(left - x2, x1 - right, inMiddle[0]),
+    Math.max(front - y2, y1 - back, inMiddle[1]),
+  ] as const;
+  const most = [Math.max(left - x1, x2 - right), Math.max(front - y1, y2 - back)] as const;
+  return [fromSides(...least) - radiusMm, fromSides(...most) - radiusMm];
 }
 
 /** The point of the side between two corners that is nearest to another. */

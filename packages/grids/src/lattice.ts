@@ -14,22 +14,26 @@ export function rowStart({ pitchXMm, columns, staggered }: GridTerms, row: numbe
   return columns ? pitchXMm / 2 : -pitchXMm / 2;
 }
 
+/** From an edge to the centre of a hole that keeps the margin. */
+const awayOf = ({ edgeMarginMm, holeDiameterMm }: GridTerms): number => edgeMarginMm + holeDiameterMm / 2;
+
 /**
- * A grid that fills its panel repeats after a pitch, so its offset lies within one: every keep-out folds into one
- * pitch cell. A grid of given size may begin anywhere on the panel.
+ * A grid that fills its panel begins within a pitch from the margin, so every keep-out folds into one pitch cell. A
+ * grid of given size may begin anywhere on the panel.
  */
-export function latticeOf({ panel, pitchXMm, pitchYMm, columns, rows, staggered }: GridTerms): Lattice {
-  const { lengthMm, widthMm } = panel;
-  // In a staggered row a hole may come half a pitch before the first.
-  const filled = Math.floor(lengthMm / pitchXMm) + (staggered ? 2 : 1);
+export function latticeOf(grid: GridTerms): Lattice {
+  const { panel, pitchXMm, pitchYMm, columns, rows, staggered } = grid;
+  const from = (sideMm: number) => Math.min(sideMm, awayOf(grid));
+  const filled = (sideMm: number, pitchMm: number) =>
+    Math.floor((sideMm - from(sideMm)) / pitchMm + SAME_MM) + 1;
+  const [x1, y1] = [columns ? 0 : from(panel.lengthMm), rows ? 0 : from(panel.widthMm)];
   return {
-    columns: columns ?? filled,
-    rows: rows ?? Math.floor(widthMm / pitchYMm) + 1,
+    // In a staggered row a hole may come half a pitch before the first.
+    columns: columns ?? filled(panel.lengthMm, pitchXMm) + (staggered ? 1 : 0),
+    rows: rows ?? filled(panel.widthMm, pitchYMm),
     range: {
-      x1: 0,
-      x2: columns ? lengthMm : Math.min(pitchXMm, lengthMm),
-      y1: 0,
-      y2: rows ? widthMm : Math.min(pitchYMm, widthMm),
+      ...{ x1, x2: columns ? panel.lengthMm : Math.min(x1 + pitchXMm, panel.lengthMm) },
+      ...{ y1, y2: rows ? panel.widthMm : Math.min(y1 + pitchYMm, panel.widthMm) },
     },
   };
 }
@@ -39,32 +43,24 @@ function startsOf(sideMm: number, count: number | undefined, pitchMm: number, aw
   const fitting = count ?? Math.max(1, Math.floor((sideMm - 2 * awayMm) / pitchMm + SAME_MM) + 1);
   const spanMm = (fitting - 1) * pitchMm;
   const starts = [(sideMm - spanMm) / 2, awayMm, sideMm - awayMm - spanMm];
-  return starts
-    .map((start) => (count ? start : ((start % pitchMm) + pitchMm) % pitchMm))
-    .filter((start) => start >= 0 && start <= sideMm);
+  return starts.filter((start) => start >= 0 && start <= sideMm);
 }
 
 /** The same in both directions. */
 export function seedsOf(grid: GridTerms): (readonly [number, number])[] {
   const { panel, pitchXMm, pitchYMm, columns, rows } = grid;
-  const awayMm = grid.edgeMarginMm + grid.holeDiameterMm / 2;
-  return startsOf(panel.lengthMm, columns, pitchXMm, awayMm).flatMap((xMm) =>
-    startsOf(panel.widthMm, rows, pitchYMm, awayMm).map((yMm) => [xMm, yMm] as const),
+  return startsOf(panel.lengthMm, columns, pitchXMm, awayOf(grid)).flatMap((xMm) =>
+    startsOf(panel.widthMm, rows, pitchYMm, awayOf(grid)).map((yMm) => [xMm, yMm] as const),
   );
 }
 
-/** The first hole that keeps the margin, given where the lattice begins: in a narrow panel not every row has one. */
-export function firstKept(grid: GridTerms, offset: Point): Point {
-  const { panel, pitchXMm, pitchYMm, columns, rows, staggered } = grid;
-  const awayMm = grid.edgeMarginMm + grid.holeDiameterMm / 2 - SAME_MM;
-  const beforeMargin = (startMm: number, pitchMm: number) =>
-    Math.max(0, Math.ceil((awayMm - startMm) / pitchMm));
-  const inRow = (row: number): Point => {
-    const startMm = offset.xMm + rowStart(grid, row);
-    const skipped = columns ? 0 : beforeMargin(startMm, pitchXMm);
-    return { xMm: startMm + skipped * pitchXMm, yMm: offset.yMm + row * pitchYMm };
-  };
-  const row = rows ? 0 : beforeMargin(offset.yMm, pitchYMm);
-  const first = inRow(row);
-  return staggered && !columns && first.xMm > panel.lengthMm - awayMm ? inRow(row + 1) : first;
+/**
+ * The first hole of a layout that begins at an offset: where a narrow panel leaves the first of staggered rows without a
+ * hole, that of the second row, or half a pitch before where that keeps the margin.
+ */
+export function firstHoleOf(grid: GridTerms, { xMm, yMm }: Point): Point {
+  const { panel, pitchXMm, pitchYMm, columns, staggered } = grid;
+  const beforeMm = xMm + rowStart(grid, 1);
+  if (!staggered || columns || xMm <= panel.lengthMm - awayOf(grid) + SAME_MM) return { xMm, yMm };
+  return { xMm: beforeMm < awayOf(grid) - SAME_MM ? beforeMm + pitchXMm : beforeMm, yMm: yMm + pitchYMm };
 }

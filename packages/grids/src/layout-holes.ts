@@ -1,5 +1,5 @@
 import { checkLayout } from './check-layout.ts';
-import { type Movement, type Point, SAME_MM } from './geometry.ts';
+import { distanceToBox, type Movement, type Point, SAME_MM, wayOf } from './geometry.ts';
 import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
 import { pitchPosition } from './rules/pitch-position.ts';
 import type { Panel, Shape } from './shape.ts';
@@ -144,12 +144,17 @@ export function layoutHoles(grid: HoleGrid): HoleLayout {
   for (let row = 0; row < rows; row++) {
     const yMm = pitchPosition({ startMm: firstHole.yMm, pitchMm: pitchYMm, index: row }).positionMm;
     const start = startOf(row);
+    const still = { lowMm: yMm, highMm: yMm };
+    const moving = grid.movement ? wayOf(yMm, grid.movement) : still;
     for (let column = 0; column < start.columns; column++) {
       const xMm = pitchPosition({ startMm: start.xMm, pitchMm: pitchXMm, index: column }).positionMm;
       let clearanceMm = Number.POSITIVE_INFINITY;
       let nearest = '';
       const tooNear: { to: Obstacle; clearanceMm: number }[] = [];
       for (const to of obstacles) {
+        // Most things are so far away that the boxes round them say enough.
+        const toBoxMm = distanceToBox(xMm, to.movement ? moving : still, to.box) - holeDiameterMm / 2;
+        if (toBoxMm >= clearanceMm && toBoxMm >= to.neededMm) continue;
         const toItMm = distanceMm(to, xMm, yMm) - holeDiameterMm / 2;
         if (toItMm < clearanceMm) {
           clearanceMm = toItMm;

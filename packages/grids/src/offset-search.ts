@@ -11,6 +11,8 @@ export interface OffsetProblem {
   readonly capMm: number;
   /** How far the answer may stay below the best. */
   readonly gapMm: number;
+  /** Ranges to look at for the spare before a bound is tried that costs more. */
+  readonly easyRanges: number;
   /** Ranges to look at before the answer is given as it stands. */
   readonly mostRanges: number;
 }
@@ -91,9 +93,6 @@ function boundFor(wanted: number, { holeCount, capMm }: OffsetProblem, { lost, m
   return toLose < 0 ? Number.NEGATIVE_INFINITY : (mosts[toLose] ?? capMm);
 }
 
-/** So many ranges are mostly enough; where they are not, there is a ridge, and a bound that costs more pays. */
-const EASY_RANGES = 4000;
-
 /**
  * Most spare that a range leaves where no hole of it may be lost. Where two holes take room from each other, as between
  * two rails, neither can have more than the mean of both: along such a ridge the mean hardly changes, where what each
@@ -142,7 +141,7 @@ export function searchOffset(
   problem: OffsetProblem,
   seeds: readonly (readonly [number, number])[],
 ): OffsetFound {
-  const { range, encounters, holeCount, capMm, gapMm, mostRanges } = problem;
+  const { range, encounters, holeCount, capMm, gapMm, easyRanges, mostRanges } = problem;
   const everything = Int32Array.from({ length: encounters.length }, (_, i) => i);
   const unseen: Open = { range, lost: 0, open: everything, boundMm: capMm, mosts: new Float64Array() };
   const whole = survey(problem, unseen, range, capMm);
@@ -192,18 +191,26 @@ export function searchOffset(
   const moreOpen = byNumber.some((seen) => more(seen) > 0);
   const bound = (seen: Open) => Math.min(seen.boundMm, boundFor(best.kept, problem, seen));
   const hopeful = (seen: Open) => boundFor(best.kept, problem, seen) > best.spareMm + gapMm;
+  const easyUntil = rangesSeen + easyRanges;
   const sharedOrNot = (seen: Open) => {
     const alone = bound(seen);
     const settled = alone <= best.spareMm + gapMm;
-    if (settled || possible(seen) > 0 || rangesSeen < EASY_RANGES) return alone;
+    if (settled || possible(seen) > 0 || rangesSeen < easyUntil) return alone;
     return Math.min(alone, sharedBound(problem, seen));
   };
-  const bySpare = settle(
-    byNumber
-      .filter((seen) => possible(seen) >= 0)
-      .map((seen) => (hopeful(seen) ? survey(problem, whole, seen.range, capMm) : seen)),
-    (seen) => sharedOrNot(seen) - best.spareMm - gapMm,
-    bound,
-  );
-  return { ...best, boundMm: Math.max(best.spareMm, ...bySpare.map(sharedOrNot)), moreOpen };
+  const bounded: Open[] = [];
+  let unbounded = byNumber.filter((seen) => possible(seen) >= 0);
+  // Little more than the best found is asked about first: that settles most ranges by the few encounters that are tight.
+  for (let askedMm = best.spareMm + gapMm; unbounded.length > 0; ) {
+    askedMm = Math.min(capMm, 8 * askedMm);
+    const passes = (seen: Open) => askedMm < capMm && bound(seen) >= askedMm;
+    const settled = settle(
+      unbounded.map((seen) => (hopeful(seen) ? survey(problem, whole, seen.range, askedMm) : seen)),
+      (seen) => (passes(seen) ? 0 : sharedOrNot(seen) - best.spareMm - gapMm),
+      bound,
+    );
+    bounded.push(...settled.filter((seen) => !passes(seen)));
+    unbounded = settled.filter(passes);
+  }
+  return { ...best, boundMm: Math.max(best.spareMm, ...bounded.map(sharedOrNot)), moreOpen };
 }

@@ -47,7 +47,7 @@ export interface Panel {
   readonly widthMm: number;
 }
 
-const everywhere = { x1: -Infinity, x2: Infinity, y1: -Infinity, y2: Infinity, radiusMm: 0 };
+export const everywhere: Box = { x1: -Infinity, x2: Infinity, y1: -Infinity, y2: Infinity, radiusMm: 0 };
 
 /** Everything beyond a line that is `inwardsMm` from an edge of the panel. */
 export function beyondEdge(edge: Edge, { lengthMm, widthMm }: Panel, inwardsMm = 0): Box {

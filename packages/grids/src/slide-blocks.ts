@@ -1,5 +1,4 @@
-import { boundingBox } from './encounters.ts';
-import { type Movement, type Outline, type Point, sidesOf, wayOf } from './geometry.ts';
+import { boundingBox, type Movement, type Outline, type Point, sidesOf, wayOf } from './geometry.ts';
 
 /** From where to where something slides, mm; nothing at its ends. */
 export interface Stretch {

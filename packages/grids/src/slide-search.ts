@@ -1,7 +1,7 @@
 import type { Encounters } from './encounters.ts';
 import { type Movement, type Range, SAME_MM } from './geometry.ts';
 import { halvings } from './ranges.ts';
-import { type Axis, type Body, blocked, type Place } from './slide-blocks.ts';
+import { type Axis, type Body, blocked, type Offsets, type Place, type Stretch } from './slide-blocks.ts';
 
 /** A part that slides, and what of it holes may meet. */
 export interface Slide {
@@ -31,6 +31,9 @@ export interface SlideProblem {
   readonly mostRanges: number;
 }
 
+/** Finding a setting at all is worth this much width, mm. */
+const FIRST_FIND_MM = 1e6;
+
 /** How wide the base is at most with so many holes dropped. */
 export interface Widest {
   /** Slides added up, mm; −∞ where none was found. */
@@ -47,12 +50,8 @@ export interface Widest {
 interface Option {
   /** How far it is ahead of the grid, the way that widens. */
   readonly aheadMm: number;
-  /** How far it has then slid, at most. */
-  readonly slideMm: number;
   readonly holes: readonly number[];
 }
-
-const nowhere: Option = { aheadMm: -Infinity, slideMm: -Infinity, holes: [] };
 
 /** What is known of a range of offsets: holes that something that stays takes all over it, in rising order. */
 interface Seen {
@@ -71,48 +70,94 @@ function union(a: readonly number[], b: readonly number[], most: number): readon
   return both.length <= most ? both : null;
 }
 
+const axes: readonly Axis[] = ['x', 'y'];
+
+/** A range of offsets as a slide sees it. */
+function offsetsOf(
+  axis: Axis,
+  { x1, x2, y1, y2 }: Range,
+): { readonly along: Offsets; readonly beside: Offsets } {
+  const [x, y] = [
+    { low: x1, high: x2 },
+    { low: y1, high: y2 },
+  ];
+  return axis === 'x' ? { along: x, beside: y } : { along: y, beside: x };
+}
+
+/** A hole that a part comes too near to from one place to another, neither included. */
+interface Taken extends Stretch {
+  readonly hole: number;
+}
+
+/** What a part takes anywhere in a range, by how far it is ahead of the grid the way that widens. */
+function takenBy(
+  { axis, sign, bodies, holes }: Slide,
+  range: Range,
+  lost: readonly number[],
+  extraMm: number,
+  within: Stretch,
+  movement: Movement | undefined,
+): Taken[] {
+  const { along, beside } = offsetsOf(axis, range);
+  const gone = new Set(lost);
+  const turned = ({ from, to }: Stretch): Stretch => (sign > 0 ? { from, to } : { from: -to, to: -from });
+  const wider = bodies.map((body) => ({ ...body, neededMm: body.neededMm + extraMm }));
+  return holes.flatMap((at, hole) =>
+    gone.has(hole)
+      ? []
+      : wider
+          .flatMap((body) => blocked(body, at, axis, along, beside, movement, turned(within)))
+          .map((stretch) => ({ hole, ...turned(stretch) })),
+  );
+}
+
 /** Where a part is best: the widest place, and each narrower one that spares a hole which every wider one takes. */
 function optionsOf(
   slide: Slide,
-  { x1, x2, y1, y2 }: Range,
+  range: Range,
   lost: readonly number[],
   extraMm: number,
   { movement, mostDroppedCount }: SlideProblem,
 ): Option[] {
   const { axis, sign, leastMm, mostMm } = slide;
-  const [along, beside] =
-    axis === 'x'
-      ? [
-          { low: x1, high: x2 },
-          { low: y1, high: y2 },
-        ]
-      : [
-          { low: y1, high: y2 },
-          { low: x1, high: x2 },
-        ];
-  const [behindMm, beforeMm] = sign > 0 ? [along.low, along.high] : [-along.high, -along.low];
-  const [least, most] = [leastMm - beforeMm, mostMm - behindMm];
-  const budget = mostDroppedCount - lost.length;
-  const gone = new Set(lost);
-  const within = sign > 0 ? { from: least, to: most } : { from: -most, to: -least };
-  const bodies = slide.bodies.map((body) => ({ ...body, neededMm: body.neededMm + extraMm }));
-  const taken = slide.holes.flatMap((at, hole) => {
-    if (gone.has(hole)) return [];
-    return bodies
-      .flatMap((body) => blocked(body, at, axis, along, beside, movement, within))
-      .map(({ from, to }) => (sign > 0 ? { hole, from, to } : { hole, from: -to, to: -from }));
-  });
-  const places = [...new Set([most, ...taken.map(({ from }) => from).filter((from) => from >= least)])];
+  const { low, high } = offsetsOf(axis, range).along;
+  const [behindMm, beforeMm] = sign > 0 ? [low, high] : [-high, -low];
+  const within = { from: leastMm - beforeMm, to: mostMm - behindMm };
+  const taken = takenBy(slide, range, lost, extraMm, within, movement);
+  const froms = taken.map(({ from }) => from).filter((from) => from >= within.from);
+  const places = [...new Set([within.to, ...froms])].sort((a, b) => b - a);
+  const toCome = taken.sort((a, b) => b.to - a.to);
+  let next = 0;
+  let near: Taken[] = [];
   const options: Option[] = [];
-  for (const aheadMm of places.sort((a, b) => b - a)) {
-    const near = taken.filter(({ from, to }) => from < aheadMm - SAME_MM / 2 && to > aheadMm + SAME_MM / 2);
+  for (const aheadMm of places) {
+    // Going narrower, the part comes to what ends beyond this place and leaves what begins there.
+    while ((toCome[next]?.to ?? Number.NEGATIVE_INFINITY) > aheadMm + SAME_MM / 2)
+      near.push(toCome[next++] as Taken);
+    near = near.filter(({ from }) => from < aheadMm - SAME_MM / 2);
     const holes = [...new Set(near.map(({ hole }) => hole))].sort((a, b) => a - b);
-    if (holes.length > budget) continue;
+    if (holes.length > mostDroppedCount - lost.length) continue;
     if (options.some((wider) => wider.holes.every((hole) => holes.includes(hole)))) continue;
-    options.push({ aheadMm, slideMm: Math.min(mostMm, aheadMm + beforeMm), holes });
+    options.push({ aheadMm, holes });
     if (holes.length === 0) break;
   }
   return options;
+}
+
+/** The most that parts which are so far ahead of the grid can have slid together, wherever in a range the grid begins. */
+function spreadOf(slides: readonly Slide[], options: readonly Option[], range: Range): number {
+  return axes.reduce((sum, axis) => {
+    const { low, high } = offsetsOf(axis, range).along;
+    const parts = slides.flatMap(({ axis: own, ...slide }, i) =>
+      own === axis ? [{ ...slide, aheadMm: options[i]?.aheadMm ?? Number.NEGATIVE_INFINITY }] : [],
+    );
+    const slidMm = (offset: number) =>
+      parts.reduce((mm, { sign, mostMm, aheadMm }) => mm + Math.min(mostMm, aheadMm + sign * offset), 0);
+    // What one part gains from a shift of the grid, one that widens the other way loses, until either has slid all it may.
+    const bends = parts.map(({ sign, mostMm, aheadMm }) => sign * (mostMm - aheadMm));
+    const within = bends.filter((offset) => offset > low && offset < high);
+    return sum + Math.max(...[low, high, ...within].map(slidMm));
+  }, 0);
 }
 
 /** The widest that the parts can stand with at most so many holes dropped, and where they then stand. */
@@ -133,34 +178,22 @@ function widestWith(
   const widest: Standing[] = before.map(({ spreadMm }) => ({ spreadMm, options: [] }));
   if (lost.length > mostDroppedCount) return widest;
   const choices = slides.map((slide) => optionsOf(slide, range, lost, extraMm, problem));
-  // Where the grid shifts under two parts that widen opposite ways, what one gains the other loses.
-  const swing = (axis: Axis, low: number, high: number) => {
-    const signs = slides.reduce((sum, slide) => sum + (slide.axis === axis ? slide.sign : 0), 0);
-    return Math.max(signs * low, signs * high);
-  };
-  const swingMm = swing('x', range.x1, range.x2) + swing('y', range.y1, range.y2);
-  // Every part's first option is its widest: so much is to come from the parts that are not chosen yet.
-  const toCome = [...choices.keys(), choices.length].map((from) => {
-    const firsts = choices.slice(from).map(([first]) => first ?? nowhere);
-    return {
-      slideMm: firsts.reduce((sum, { slideMm }) => sum + slideMm, 0),
-      aheadMm: firsts.reduce((sum, { aheadMm }) => sum + aheadMm, swingMm),
-    };
-  });
-  const choose = (holes: readonly number[], chosen: readonly Option[], slidMm: number, aheadMm: number) => {
-    const rest = toCome[chosen.length] as (typeof toCome)[number];
-    const spreadMm = Math.min(slidMm + rest.slideMm, aheadMm + rest.aheadMm);
+  if (choices.some(({ length }) => length === 0)) return widest;
+  // Every part's first option is its widest: no more is to come from the parts that are not chosen yet.
+  const firsts = choices.map(([first]) => first as Option);
+  const choose = (holes: readonly number[], chosen: readonly Option[]) => {
+    const spreadMm = spreadOf(slides, [...chosen, ...firsts.slice(chosen.length)], range);
     if (spreadMm <= (widest[holes.length]?.spreadMm as number)) return;
     const options = choices[chosen.length];
     for (const option of options ?? []) {
       const both = union(holes, option.holes, mostDroppedCount);
-      if (both) choose(both, [...chosen, option], slidMm + option.slideMm, aheadMm + option.aheadMm);
+      if (both) choose(both, [...chosen, option]);
     }
     for (let dropped = holes.length; !options && dropped <= mostDroppedCount; dropped++) {
       if (spreadMm > (widest[dropped]?.spreadMm as number)) widest[dropped] = { spreadMm, options: chosen };
     }
   };
-  choose(lost, [], 0, 0);
+  choose(lost, []);
   return widest;
 }
 
@@ -193,7 +226,7 @@ function survey(
  * what is found before ranges become points.
  */
 export function searchSlides(problem: SlideProblem, seeds: readonly (readonly [number, number])[]): Widest[] {
-  const { range, encounters, mostDroppedCount, gapMm, mostRanges } = problem;
+  const { range, encounters, slides, mostDroppedCount, gapMm, mostRanges } = problem;
   const none = { spreadMm: Number.NEGATIVE_INFINITY, xMm: 0, yMm: 0, slidesMm: [] as readonly number[] };
   const best = Array.from({ length: mostDroppedCount + 1 }, () => none);
   const consider = (xMm: number, yMm: number) => {
@@ -213,18 +246,19 @@ export function searchSlides(problem: SlideProblem, seeds: readonly (readonly [n
     );
     for (const [dropped, { spreadMm, options }] of found.entries()) {
       if (spreadMm <= (best[dropped]?.spreadMm as number)) continue;
-      best[dropped] = { spreadMm, xMm, yMm, slidesMm: options.map(({ slideMm }) => slideMm) };
+      const slidesMm = options.map(({ aheadMm }, i) => {
+        const { axis, sign, mostMm } = slides[i] as Slide;
+        return Math.min(mostMm, aheadMm + sign * (axis === 'x' ? xMm : yMm));
+      });
+      best[dropped] = { spreadMm, xMm, yMm, slidesMm };
     }
   };
   const hope = ({ boundsMm }: Seen) =>
-    boundsMm.reduce(
-      (sum, boundMm, dropped) =>
-        sum +
-        (boundMm > (best[dropped]?.spreadMm as number) + gapMm
-          ? Math.min(1e6, boundMm - (best[dropped]?.spreadMm as number))
-          : 0),
-      0,
-    );
+    boundsMm.reduce((sum, boundMm, dropped) => {
+      const moreMm = boundMm - (best[dropped]?.spreadMm ?? Number.NEGATIVE_INFINITY);
+      // Where nothing was found yet there is more to hope for than a panel is long, but an end to it.
+      return moreMm > gapMm ? sum + Math.min(FIRST_FIND_MM, moreMm) : sum;
+    }, 0);
 
   for (const [xMm, yMm] of seeds) consider(xMm, yMm);
   const everything = Int32Array.from({ length: encounters.length }, (_, i) => i);

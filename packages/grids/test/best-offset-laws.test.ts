@@ -1,191 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bestOffset, type GridTerms, layoutHoles } from '../src/index.ts';
-import { halfTurned, keepOutsArb, mm } from './shapes.ts';
-
-const GAP_MM = 0.01;
-
-const gridArb: fc.Arbitrary<GridTerms> = fc
-  .record({
-    panel: fc.record({ lengthMm: mm(150, 500), widthMm: mm(150, 400) }),
-    pitchXMm: mm(40, 120),
-    pitchYMm: mm(40, 120),
-    holeDiameterMm: mm(1, 30),
-    edgeMarginMm: mm(0, 30),
-    keepOuts: keepOutsArb,
-    counts: fc.option(
-      fc.record({ columns: fc.integer({ min: 1, max: 4 }), rows: fc.integer({ min: 1, max: 4 }) }),
-    ),
-    staggered: fc.boolean(),
-    movement: fc.option(
-      fc.record({
-        fixedLineYMm: mm(0, 400),
-        shrinkPct: fc.double({ min: 0, max: 5, noNaN: true }),
-        swellPct: fc.double({ min: 0, max: 5, noNaN: true }),
-      }),
-    ),
-  })
-  .map(({ counts, movement, ...grid }) => ({ ...grid, ...counts, ...(movement && { movement }) }));
-
-/** What the layout itself gives for a first hole: how many holes, and what the tightest has to spare. */
-function laidOut(grid: GridTerms, firstHole: { xMm: number; yMm: number }) {
-  const { holes } = layoutHoles({ ...grid, firstHole });
-  const needed = new Map(grid.keepOuts.map(({ id, clearanceMm }) => [id, clearanceMm]));
-  // The nearest thing need not be the tightest: lay out once more with a bit more asked for, until a hole falls.
-  let [low, high] = [0, 1000];
-  const keeps = (spareMm: number) => {
-    const asked = {
-      ...grid,
-      firstHole,
-      edgeMarginMm: grid.edgeMarginMm + spareMm,
-      keepOuts: grid.keepOuts.map((one) => ({ ...one, clearanceMm: (needed.get(one.id) ?? 0) + spareMm })),
-    };
-    const places = new Set(
-      layoutHoles(asked).holes.map(({ xMm, yMm }) => `${xMm.toFixed(6)}/${yMm.toFixed(6)}`),
-    );
-    return holes.every(({ xMm, yMm }) => places.has(`${xMm.toFixed(6)}/${yMm.toFixed(6)}`));
-  };
-  while (high - low > 1e-7) {
-    const middle = (low + high) / 2;
-    if (keeps(middle)) low = middle;
-    else high = middle;
-  }
-  return { count: holes.length, spareMm: low };
-}
-
-const tooMany: GridTerms = {
-  panel: { lengthMm: 150, widthMm: 150 },
-  ...{
-    pitchXMm: 50.5,
-    pitchYMm: 40,
-    columns: 4,
-    rows: 1,
-    holeDiameterMm: 1,
-    edgeMarginMm: 24.5,
-    keepOuts: [],
-  },
-};
-
-const narrow: GridTerms = {
-  panel: { lengthMm: 150, widthMm: 150 },
-  ...{ pitchXMm: 113, pitchYMm: 40, holeDiameterMm: 26, edgeMarginMm: 29, staggered: true },
-  keepOuts: [
-    {
-      ...{ id: 'brace', shape: 'polygon', clearanceMm: 24.5, belongsTo: 'top' },
-      corners: [
-        { xMm: 150, yMm: 0 },
-        { xMm: -77, yMm: 133.5 },
-        { xMm: -2.5, yMm: -4.5 },
-      ],
-    },
-  ],
-};
-
-const roomy: GridTerms = {
-  panel: { lengthMm: 440, widthMm: 275.5 },
-  ...{ pitchXMm: 88.5, pitchYMm: 48, columns: 3, rows: 4, holeDiameterMm: 27, edgeMarginMm: 0 },
-  keepOuts: [],
-};
-
-/** Between a rail on the slant and the edges there is a ridge, along which nothing changes for long. */
-const ridge: GridTerms = {
-  panel: { lengthMm: 189.5, widthMm: 306 },
-  ...{ pitchXMm: 40, pitchYMm: 40, columns: 2, rows: 3, staggered: true, holeDiameterMm: 1, edgeMarginMm: 0 },
-  keepOuts: [
-    {
-      ...{ id: 'rail', shape: 'rectangle', clearanceMm: 1, belongsTo: 'top', angleDeg: -90 },
-      ...{ xMm: 170.5, yMm: 211, lengthMm: 116, widthMm: 1 },
-    },
-  ],
-};
-
-describe('bestOffset beside every offset of a mesh', () => {
-  test('none is better, and the best of the mesh is as near as the mesh is fine', () => {
-    const MESH_MM = 1;
-    const small = fc.record({
-      panel: fc.record({ lengthMm: mm(60, 120), widthMm: mm(60, 120) }),
-      ...{ pitchXMm: mm(20, 40), pitchYMm: mm(20, 40), holeDiameterMm: mm(1, 15), staggered: fc.boolean() },
-      ...{ keepOuts: keepOutsArb, neededMm: mm(0, 8) },
-    });
-    let compared = 0;
-    fc.assert(
-      fc.property(small, ({ neededMm, ...terms }) => {
-        // The same asked for everywhere, so that what is nearest is what is tightest.
-        const keepOuts = terms.keepOuts.map((keepOut) => ({ ...keepOut, clearanceMm: neededMm }));
-        const grid = { ...terms, keepOuts, edgeMarginMm: neededMm };
-        const best = bestOffset(grid);
-        expect(best.proven).toBe(true);
-        let mesh = { kept: 0, spareMm: 0 };
-        for (let xMm = 0; xMm <= Math.min(grid.pitchXMm, grid.panel.lengthMm); xMm += MESH_MM) {
-          for (let yMm = 0; yMm <= Math.min(grid.pitchYMm, grid.panel.widthMm); yMm += MESH_MM) {
-            const { holes } = layoutHoles({ ...grid, firstHole: { xMm, yMm } });
-            const spareMm = Math.min(...holes.map(({ clearanceMm }) => clearanceMm - neededMm));
-            // What has next to nothing to spare may be missed.
-            if (spareMm <= GAP_MM || holes.length < mesh.kept) continue;
-            if (holes.length > mesh.kept || spareMm > mesh.spareMm) mesh = { kept: holes.length, spareMm };
-          }
-        }
-        expect(best.keptCount).toBeGreaterThanOrEqual(mesh.kept);
-        if (best.keptCount > mesh.kept || mesh.kept === 0) return;
-        compared += 1;
-        expect(mesh.spareMm).toBeLessThanOrEqual((best.spareBoundMm ?? Number.NaN) + 1e-6);
-        expect(mesh.spareMm).toBeGreaterThanOrEqual(
-          (best.spareMm ?? Number.NaN) - MESH_MM * Math.SQRT1_2 - 1e-6,
-        );
-      }),
-      { numRuns: 40 },
-    );
-    expect(compared).toBeGreaterThan(5);
-  });
-
-  test('none keeps more holes with something to spare, and none that keeps as many spares more', () => {
-    let better = 0;
-    fc.assert(
-      fc.property(
-        gridArb,
-        fc.array(
-          fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),
-          { minLength: 20, maxLength: 20 },
-        ),
-        (grid, shares) => {
-          const best = bestOffset(grid);
-          expect(best.proven).toBe(true);
-          for (const [u, v] of shares) {
-            const firstHole = {
-              xMm: u * (grid.columns ? grid.panel.lengthMm : Math.min(grid.pitchXMm, grid.panel.lengthMm)),
-              yMm: v * (grid.rows ? grid.panel.widthMm : Math.min(grid.pitchYMm, grid.panel.widthMm)),
-            };
-            const { count, spareMm } = laidOut(grid, firstHole);
-            if (count > best.keptCount) {
-              better += 1;
-              expect(spareMm).toBeLessThanOrEqual(GAP_MM);
-            }
-            if (count === best.keptCount && count > 0)
-              expect(spareMm).toBeLessThanOrEqual((best.spareBoundMm ?? 0) + 1e-6);
-          }
-        },
-      ),
-      { numRuns: 30 },
-    );
-    expect(better).toBeLessThan(5);
-  });
-
-  test('gives exactly what the layout of its first hole gives', () => {
-    fc.assert(
-      fc.property(gridArb, (grid) => {
-        const { firstHole, keptCount, spareMm, spareBoundMm } = bestOffset(grid);
-        if (!firstHole) return;
-        const laid = laidOut(grid, firstHole);
-        expect(laid.count).toBe(keptCount);
-        expect(Math.abs(laid.spareMm - Math.max(0, spareMm ?? Number.NaN))).toBeLessThan(1e-5);
-        expect(spareBoundMm).toBeGreaterThanOrEqual(spareMm ?? Number.NaN);
-        expect((spareBoundMm ?? 0) - (spareMm ?? 0)).toBeLessThanOrEqual(GAP_MM);
-      }),
-      // More columns than the panel has room for, whose middle is no place to begin; only every second row with room.
-      { examples: [[tooMany], [narrow], [ridge]] },
-    );
-  });
-});
+import { encountersOf } from '../src/encounters.ts';
+import { bestOffset, type GridTerms } from '../src/index.ts';
+import { latticeOf, seedsOf } from '../src/lattice.ts';
+import { type OffsetFound, searchOffset } from '../src/offset-search.ts';
+import { GAP_MM, gridArb, ridge, roomy } from './grid-arbitraries.ts';
+import { asPolygon, halfTurned, mm } from './shapes.ts';
 
 describe('bestOffset, laws', () => {
   test('one more keep-out never helps', () => {
@@ -194,6 +14,7 @@ describe('bestOffset, laws', () => {
         const [extra, ...rest] = grid.keepOuts;
         fc.pre(extra !== undefined);
         const [fewer, more] = [bestOffset({ ...grid, keepOuts: rest }), bestOffset(grid)];
+        fc.pre(fewer.proven);
         expect(more.keptCount).toBeLessThanOrEqual(fewer.keptCount);
         if (more.keptCount === fewer.keptCount)
           expect(more.spareMm ?? 0).toBeLessThanOrEqual((fewer.spareBoundMm ?? 0) + 1e-9);
@@ -247,6 +68,9 @@ describe('bestOffset, laws', () => {
           ...grid,
           ...(movement && { movement: { ...movement, fixedLineYMm: panel.widthMm - movement.fixedLineYMm } }),
           keepOuts: grid.keepOuts.map((one) => halfTurned(one, panel)),
+          ...(grid.keepIn && {
+            keepIn: { ...grid.keepIn, areas: grid.keepIn.areas.map((area) => halfTurned(area, panel)) },
+          }),
         });
         const scaled = (value: unknown): unknown => {
           if (Array.isArray(value)) return value.map(scaled);
@@ -259,6 +83,7 @@ describe('bestOffset, laws', () => {
         };
         fc.pre(times * grid.holeDiameterMm >= 0.1 && times * grid.pitchXMm >= 1);
         const larger = bestOffset(scaled(grid) as GridTerms);
+        fc.pre(best.proven && turned.proven && larger.proven);
         // A number of holes that needs less than the gap may be found in one and missed in the other.
         for (const [other, by] of [
           [turned, 1],
@@ -274,6 +99,50 @@ describe('bestOffset, laws', () => {
       }),
       // More to spare than half a pitch: what is further away binds.
       { examples: [[roomy, 0.5]] },
+    );
+  });
+
+  test('a rectangle given by its corners has the same answer', () => {
+    fc.assert(
+      fc.property(gridArb, (grid) => {
+        const byCorners = bestOffset({
+          ...grid,
+          keepOuts: grid.keepOuts.map(asPolygon),
+          ...(grid.keepIn && { keepIn: { ...grid.keepIn, areas: grid.keepIn.areas.map(asPolygon) } }),
+        });
+        const best = bestOffset(grid);
+        fc.pre(best.proven && byCorners.proven);
+        // What is kept with next to nothing to spare may be missed by either.
+        if (byCorners.keptCount !== best.keptCount) {
+          const more = byCorners.keptCount > best.keptCount ? byCorners : best;
+          expect(more.spareMm).toBeLessThanOrEqual(GAP_MM + 1e-6);
+          return;
+        }
+        expect(best.spareMm ?? 0).toBeLessThanOrEqual((byCorners.spareBoundMm ?? 0) + 1e-6);
+        expect(byCorners.spareMm ?? 0).toBeLessThanOrEqual((best.spareBoundMm ?? 0) + 1e-6);
+      }),
+    );
+  });
+
+  test('the bound for ridges is a bound: with it from the first range on, no answer beats it', () => {
+    fc.assert(
+      fc.property(gridArb, (grid) => {
+        const lattice = latticeOf(grid);
+        const capMm = 1000;
+        const terms = {
+          range: lattice.range,
+          holeCount: lattice.columns * lattice.rows,
+          encounters: encountersOf('test', grid, lattice, capMm),
+          ...{ capMm, gapMm: GAP_MM, mostRanges: 20_000 },
+        };
+        const [early, never] = [0, Number.POSITIVE_INFINITY].map((easyRanges) =>
+          searchOffset({ ...terms, easyRanges }, seedsOf(grid)),
+        ) as [OffsetFound, OffsetFound];
+        if (early.kept !== never.kept) return;
+        expect(early.boundMm).toBeGreaterThanOrEqual(never.spareMm - 1e-9);
+        expect(never.boundMm).toBeGreaterThanOrEqual(early.spareMm - 1e-9);
+      }),
+      { examples: [[ridge]] },
     );
   });
 });

@@ -1,16 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Hole, type HoleGrid, type KeepIn, layoutHoles, type Shape } from '../src/index.ts';
-import { byLibrary, halfTurned, keepOutsArb, mm, shapeArb } from './shapes.ts';
+import { type Hole, type HoleGrid, layoutHoles, type Shape } from '../src/index.ts';
+import { byLibrary, halfTurned, keepInArb, keepOutsArb, mm, shapeArb } from './shapes.ts';
 
 /** Nearer than this is the same. */
 const SAME_MM = 1e-6;
-
-const keepInArb: fc.Arbitrary<KeepIn> = fc.record({
-  id: fc.constant('where holes may be'),
-  clearanceMm: mm(0, 10),
-  areas: fc.array(shapeArb, { minLength: 1, maxLength: 3 }),
-});
 
 const grids: fc.Arbitrary<HoleGrid & { columns: number; rows: number }> = fc
   .record({

@@ -1,6 +1,6 @@
 import { Box, Polygon, point, circle as roundOf } from '@flatten-js/core';
 import fc from 'fast-check';
-import type { KeepOut, Panel, Shape } from '../src/index.ts';
+import type { KeepIn, KeepOut, Panel, RectangleShape, Shape } from '../src/index.ts';
 
 // Keep-outs of every shape, and the same to a general geometry library.
 
@@ -52,6 +52,31 @@ export const keepOutsArb: fc.Arbitrary<KeepOut[]> = fc
     { maxLength: 5 },
   )
   .map((list) => list.map(({ shape, ...terms }, i) => ({ ...shape, ...terms, id: `keep-out ${i + 1}` })));
+
+export const keepInArb: fc.Arbitrary<KeepIn> = fc.record({
+  id: fc.constant('where holes may be'),
+  clearanceMm: mm(0, 10),
+  areas: fc.array(shapeArb, { minLength: 1, maxLength: 3 }),
+});
+
+/** A rectangle by its corners, reckoned by the geometry library; any other shape as it is. */
+export function asPolygon<S extends Shape>(shape: S): S {
+  if (shape.shape !== 'rectangle') return shape;
+  const { vertices } = area(shape, { lengthMm: 1, widthMm: 1 });
+  const {
+    xMm: _,
+    yMm: __,
+    lengthMm: ___,
+    widthMm: ____,
+    angleDeg: _____,
+    ...terms
+  } = shape as S & RectangleShape;
+  return {
+    ...terms,
+    shape: 'polygon',
+    corners: vertices.map(({ x, y }) => ({ xMm: x, yMm: y })),
+  } as unknown as S;
+}
 
 const FAR = 1e5;
 

@@ -17,6 +17,8 @@ const bench: SlidingBase = {
   mostDroppedCount: 0,
 };
 
+const [right] = bench.parts as [SlidingPart];
+
 describe('widestBase, worked by hand', () => {
   test('a leg goes on to the next hole, and past it where that hole is dropped', () => {
     // Between the holes at 250 and 350 its edge goes to 350 − 10 − 5 = 335, 25 mm on. Past 350 it may go to 435.
@@ -61,6 +63,26 @@ describe('widestBase, worked by hand', () => {
     expect(settings[0]?.spreadMm).toBeCloseTo(32, 6);
   });
 
+  test('a leg that cannot go far enough has no setting', () => {
+    // It covers the hole at 250 from the start; clear of that one it stands at 265 or beyond, 15 mm on.
+    const leg1 = { ...leg, xMm: 250 };
+    const only = (mostSlideMm: number) =>
+      widestBase({ ...bench, keepOuts: [leg1], parts: [{ ...right, mostSlideMm }] }).settings;
+    expect(only(14.9)).toEqual([]);
+    expect(only(15.1)).toMatchObject([{ droppedCount: 0, spreadMm: 15.1 }]);
+  });
+
+  test('a rail that stays counts where only a swollen top brings a hole to it', () => {
+    // One row at 50, held at y = −950: 1 % of swelling takes it 10 mm to the back. A rail from 74 on is 24 − 10 = 14 mm
+    // from the rim on building day, and 4 in summer.
+    const rail = { ...leg, id: 'rail', xMm: 0, yMm: 74, lengthMm: 500, widthMm: 20 };
+    const swelling = { fixedLineYMm: -950, swellPct: 1, shrinkPct: 0 };
+    const moving = { ...bench, keepOuts: [leg, rail], movement: swelling };
+    expect(widestBase({ ...moving, mostDroppedCount: 4 }).settings).toEqual([]);
+    const nearer = { ...rail, clearanceMm: 4 };
+    expect(widestBase({ ...moving, keepOuts: [leg, nearer] }).settings).toHaveLength(1);
+  });
+
   test('where too many holes would be lost there is no setting', () => {
     const plate = { ...leg, id: 'plate', xMm: 0, yMm: 0, lengthMm: 250, widthMm: 100 };
     const covered = { ...bench, keepOuts: [...bench.keepOuts, plate] };
@@ -70,7 +92,7 @@ describe('widestBase, worked by hand', () => {
 });
 
 describe('widestBase refuses', () => {
-  const [part] = bench.parts as [SlidingPart];
+  const part = right;
   const withPart = (change: object) => ({ ...bench, parts: [{ ...part, ...change }] }) as SlidingBase;
 
   test.each([
@@ -86,7 +108,7 @@ describe('widestBase refuses', () => {
     ],
     [
       { ...bench, parts: [part, { ...part, id: 'second' }] },
-      'parts[1].keepOutIds[0] to slide with one part, got "leg", which slides with "right frame"',
+      'parts[1].keepOutIds[0] to be named once, got "leg", which slides with "right frame" already',
     ],
     [
       { ...bench, keepOuts: [{ ...leg, belongsTo: 'top' as const }] },
