@@ -42,7 +42,7 @@ export const finishingHazards: readonly Hazard[] = [
     citations: [
       {
         source: sprayOperationsRuleWashington,
-        at: '(3) residue disposal: metal waste cans, at once, emptied at least once daily',
+        at: '(3) residue disposal: metal waste cans, emptied at least once daily; the rule, for spray shops, has waste put there at once',
         confirmed: 'text',
       },
       {

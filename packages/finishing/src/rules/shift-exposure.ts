@@ -1,4 +1,4 @@
-import { defineRule, plusZero, requireThat } from '@scantling/rules';
+import { defineRule, plusZero, requireNumber } from '@scantling/rules';
 import { airContaminantsRule } from '@scantling/rules/sources';
 import { productSheet, roomAirIsAnEstimate } from '../cautions.ts';
 import { requirePairs } from '../paired-lists.ts';
@@ -38,20 +38,16 @@ export interface ShiftExposure {
 export function shiftExposure(input: ShiftExposureInput): ShiftExposure {
   requirePairs('shiftExposure', input, ['concentrationsPpm', 'durationsHours'], limits);
   const { concentrationsPpm, durationsHours } = input;
-  const wholeHours = total(durationsHours);
-  requireThat(
-    'shiftExposure',
-    inOneDay(wholeHours),
-    `durationsHours of at most 24 together, got ${wholeHours}`,
-  );
+  requireNumber('shiftExposure', 'durationsHours together', together(durationsHours), wholeDay);
   const ppmHours = concentrationsPpm.reduce((sum, ppm, i) => sum + ppm * (durationsHours[i] as number), 0);
   return { exposurePpm: plusZero(ppmHours / 8) };
 }
 
-const total = (hours: readonly number[]) => hours.reduce((sum, one) => sum + one, 0);
+const wholeDay = { min: 0, max: 24 } as const;
 
-/** A sum of hours may be off by a rounding. */
-const inOneDay = (hours: number) => hours <= 24 + 1e-9;
+/** The sum of some hours, without the last digits that a rounding may have left. */
+const together = (hours: readonly number[]) =>
+  Math.round(hours.reduce((sum, one) => sum + one, 0) * 1e9) / 1e9;
 
 export const shiftExposureRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/shift-exposure',
@@ -88,8 +84,8 @@ export const shiftExposureRule = /* @__PURE__ */ defineRule(() => ({
       holds: ({ concentrationsPpm, durationsHours }) => concentrationsPpm.length === durationsHours.length,
     },
     {
-      says: 'durationsHours of at most 24 together',
-      holds: ({ durationsHours }) => inOneDay(total(durationsHours)),
+      says: 'durationsHours together between 0 and 24',
+      holds: ({ durationsHours }) => together(durationsHours) <= wholeDay.max,
     },
   ],
   sources: [{ source: airContaminantsRule, at: '1910.1000(d)(1)(i)', confirmed: 'text', tier: 'reprint' }],

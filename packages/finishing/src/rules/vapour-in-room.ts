@@ -1,4 +1,4 @@
-import { defineRule, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule, requireInputs, requireNumber } from '@scantling/rules';
 import { exposureLimitConversion, toledoVentilationFormulae } from '@scantling/rules/sources';
 import { breathingIsLess, productSheet, solvents, vapourLiesLow } from '../cautions.ts';
 import { roomVolume, solventGravity, solventMolarMass, solventVolume } from '../solvent-limits.ts';
@@ -45,13 +45,11 @@ export interface VapourInRoom {
 export function vapourInRoom(input: VapourInRoomInput): VapourInRoom {
   requireInputs('vapourInRoom', input, limits);
   const concentrationPpm = ppm(input);
-  requireThat(
-    'vapourInRoom',
-    concentrationPpm <= 1e6,
-    `solventMl that fills no more than the room with vapour, got ${Math.round(concentrationPpm)} ppm`,
-  );
+  requireNumber('vapourInRoom', 'concentrationPpm', concentrationPpm, wholeRoom);
   return { concentrationPpm };
 }
+
+const wholeRoom = { min: 0, max: 1e6 } as const;
 
 const ppm = (input: VapourInRoomInput) => (1e6 * vapourM3(input.solventMl, input)) / input.roomVolumeM3;
 
@@ -99,8 +97,8 @@ export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
   },
   requires: [
     {
-      says: 'solventMl that fills no more than the room with vapour',
-      holds: (input) => ppm(input) <= 1e6,
+      says: 'concentrationPpm between 0 and 1000000',
+      holds: (input) => ppm(input) <= wholeRoom.max,
     },
   ],
   sources: [
