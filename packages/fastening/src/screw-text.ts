@@ -1,15 +1,23 @@
-import { mmFromGauge, mmFromIn, type ScrewKind } from './screw.ts';
+import { mmFromGauge, mmFromIn, pitchFromThreads, type ScrewKind } from './screw.ts';
 
 /** What a text asks for. */
 export interface AskedScrew {
   readonly kinds: readonly ScrewKind[];
   readonly series: 'inch' | 'metric';
   readonly diameterMm: number;
-  /** Threads to the inch that are asked for as well. */
-  readonly threadsPerIn: number | null;
+  /** From thread to thread, where that is asked for as well, mm. */
+  readonly pitchMm: number | null;
 }
 
-type AskedSize = Omit<AskedScrew, 'threadsPerIn'>;
+type AskedSize = Omit<AskedScrew, 'pitchMm'>;
+
+// Figures that are not part of a longer one; a gauge or a bare whole figure has no nought before it.
+const wholeFigure = String.raw`(?:0|[1-9]\d*)(?!\.?\d)`;
+const decimalFigure = String.raw`(?<![\d.])(?:\d+(?:\.\d+)?|\.\d+)(?!\.?\d)`;
+const fractionFigure = String.raw`(?<![\d.])(?:\d+[ -])?\d+\/\d+`;
+const inchMark = String.raw`(?:"|in\b|inch(?:es)?\b)`;
+
+const patternOf = (...parts: readonly string[]) => new RegExp(parts.join(''));
 
 const gauge = (size: string, kinds: readonly ScrewKind[]): AskedSize => ({
   kinds,
@@ -36,21 +44,33 @@ interface Notation {
 }
 
 const notations: readonly Notation[] = [
-  { pattern: /\bm ?(\d+(?:\.\d+)?)\b/, read: (size) => [metric(size, ['machine screw'])] },
-  { pattern: /(\d+(?:\.\d+)?) ?mm\b/, read: (size) => [metric(size, ['wood screw', 'lag screw'])] },
-  { pattern: /(?:#|\bno\.?|\bnumber|\bgau?ge) ?(\d+)\b/, read: (size) => [gauge(size, ['wood screw'])] },
-  { pattern: /\b(\d+)[ -]?(?:gau?ge|ga)\b/, read: (size) => [gauge(size, ['wood screw'])] },
+  { pattern: patternOf('\\bm ?(', decimalFigure, ')'), read: (size) => [metric(size, ['machine screw'])] },
   {
-    pattern: /((?:\d+[ -])?\d+\/\d+|\d+(?:\.\d+)?) ?(?:"|in\b|inch(?:es)?\b)/,
+    pattern: patternOf('(', decimalFigure, ') ?mm\\b'),
+    read: (size) => [metric(size, ['wood screw', 'lag screw'])],
+  },
+  {
+    pattern: patternOf('(?:#|\\bno\\.?|\\bnumber|\\bgau?ge) ?(', wholeFigure, ')\\b'),
+    read: (size) => [gauge(size, ['wood screw'])],
+  },
+  {
+    pattern: patternOf('(?<![\\d.])(', wholeFigure, ')[ -]?(?:gau?ge|ga?)\\b'),
+    read: (size) => [gauge(size, ['wood screw'])],
+  },
+  {
+    pattern: patternOf('(', fractionFigure, '|', decimalFigure, ') ?', inchMark),
     read: (size) => [inches(size, ['lag screw', 'machine screw'])],
   },
   {
-    pattern: /\b((?:\d+[ -])?\d+\/\d+)\b/,
+    pattern: patternOf('(', fractionFigure, ')\\b'),
     read: (size) => [inches(size, ['lag screw', 'machine screw'])],
   },
-  { pattern: /\b(\d+\.\d+)\b/, read: (size) => [metric(size, ['wood screw', 'lag screw'])] },
   {
-    pattern: /\b(\d+)\b/,
+    pattern: /(?<![\d.])(\d*\.\d+)(?![\d.])/,
+    read: (size) => [metric(size, ['wood screw', 'lag screw'])],
+  },
+  {
+    pattern: patternOf('(?<![\\w.])(', wholeFigure, ')\\b'),
     read: (size) => [gauge(size, ['wood screw']), metric(size, ['wood screw', 'lag screw'])],
   },
 ];
@@ -75,38 +95,68 @@ const plain = (text: string): string =>
     .replace(/\s+/g, ' ')
     .replaceAll('⁄', '/')
     .replaceAll('×', 'x')
+    .replace(/[−–‐‑]/g, '-')
     .replace(/(\d),(?=\d)/g, '$1.');
 
 /** `x 1 1/4 in` after a size. Its unit tells what a bare size is: `6 x 60 mm` is metric. */
-const length = /(?<=[\d"m]|in|inch) ?x ?((?:\d+[ -])?\d+\/\d+|\d+(?:\.\d+)?) ?("|in\b|inch(es)?\b|mm\b)?/;
+const length = patternOf(
+  '(?<=[\\d"m]|in|inch) ?x ?(?:',
+  fractionFigure,
+  '|',
+  decimalFigure,
+  ') ?(',
+  inchMark,
+  '|mm\\b)?',
+);
 
 /** `-20` after a size, which is no part of a mixed number. */
-const threads = /(?<=\d)-(\d+)\b(?!\/)/;
+const threads = /(?<=[\d"]|in|inch)-(\d+)\b(?![/.])/;
+
+/** `M8 x 1`: the figure after a metric thread is its pitch where it is at most half of the diameter, else its length. */
+const finePitch = patternOf(
+  '\\bm ?(',
+  decimalFigure,
+  ') ?[x-] ?(',
+  decimalFigure,
+  ')(?![ -]?\\d*\\/| ?(?:mm\\b|',
+  inchMark,
+  '))',
+);
+
+/** A minus before a figure, which no size has. */
+const minus = /(?<![\p{L}\p{N}"])- ?[.\d]/u;
+
+/** The text without the metric pitch that it names, and that pitch. */
+function splitPitch(text: string): readonly [string, number | null] {
+  const [pair = '', diameterMm, pitchMm] = finePitch.exec(text) ?? [];
+  return diameterMm && Number(pitchMm) <= Number(diameterMm) / 2
+    ? [text.replace(pair, `m${diameterMm}`), Number(pitchMm)]
+    : [text, null];
+}
 
 /**
  * What a text asks for: one size, or several that it may mean. Nothing where something is left over that does not
  * belong to a screw.
  */
 export function readScrew(text: string): readonly AskedScrew[] {
-  const written = plain(text);
-  const unit = length.exec(written)?.[2];
-  const whole = written.replace(length, ' ');
-  const threadsPerIn = threads.exec(whole)?.[1];
-  const sized = whole.replace(threads, ' ');
+  const [plainText, metricPitchMm] = splitPitch(plain(text));
+  if (minus.test(plainText)) return [];
+  const unit = length.exec(plainText)?.[1];
+  const shortened = plainText.replace(length, ' ');
+  const threadsPerIn = threads.exec(shortened)?.[1];
+  const sized = shortened.replace(threads, ' ');
   const notation = notations.find(({ pattern }) => pattern.test(sized));
   if (!notation) return [];
   const said = kindWords.filter(([, word]) => word.test(sized)).map(([kind]) => kind);
   const rest = kindWords
     .reduce((left, [, word]) => left.replace(word, ' '), sized.replace(notation.pattern, ' '))
     .replace(besideSize, ' ');
-  if (/[\p{L}\p{N}]/u.test(rest)) return [];
+  if (/[\p{L}\p{N}#]/u.test(rest)) return [];
   const read = notation.read(notation.pattern.exec(sized)?.[1] ?? '');
   const ofUnit = read.filter(({ series }) => unit && series === (unit === 'mm' ? 'metric' : 'inch'));
+  const pitchMm = threadsPerIn ? pitchFromThreads(Number(threadsPerIn)) : metricPitchMm;
+  const threaded: readonly ScrewKind[] | null = threadsPerIn ? ['machine screw'] : null;
   return (ofUnit.length > 0 ? ofUnit : read)
     .filter(({ diameterMm, series }) => Number.isFinite(diameterMm) && (!threadsPerIn || series === 'inch'))
-    .map((asked) => ({
-      ...asked,
-      kinds: threadsPerIn ? ['machine screw'] : said.length > 0 ? said : asked.kinds,
-      threadsPerIn: threadsPerIn ? Number(threadsPerIn) : null,
-    }));
+    .map((asked) => ({ ...asked, kinds: said.length > 0 ? said : (threaded ?? asked.kinds), pitchMm }));
 }

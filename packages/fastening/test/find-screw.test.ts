@@ -11,6 +11,11 @@ import {
 import { joinScrews } from '../src/screws.ts';
 
 const screws = joinScrews();
+const nothing = {
+  screw: null,
+  candidates: [],
+  why: 'No size of a screw can be read from this text.',
+};
 const namesOf = (text: string) => {
   const { screw, candidates } = findScrew(text);
   return [screw?.name ?? null, ...candidates.map(({ name }) => name)];
@@ -84,14 +89,74 @@ describe('findScrew', () => {
     ['1-1/4 in lag', '1 1/4 in lag screw'],
     ['1¼ inch lag screw', '1 1/4 in lag screw'],
     ['1/4-20', '1/4 in machine screw'],
+    ['1/4"-20 x 2', '1/4 in machine screw'],
+    ['1/4 in-20', '1/4 in machine screw'],
+    ['#8-15 wood screw', 'No. 8 wood screw'],
+    ['.25" lag', '1/4 in lag screw'],
+    ['0.25 in lag', '1/4 in lag screw'],
+    ['8g', 'No. 8 wood screw'],
+    ['No. 8.', 'No. 8 wood screw'],
+    ['M6x1', 'M6 machine screw'],
+    ['M6 x 1.0', 'M6 machine screw'],
+    ['M6-1.0', 'M6 machine screw'],
+    ['M6x1x30', 'M6 machine screw'],
+    ['M8×1,25 × 40', 'M8 machine screw'],
+    ['M8 x 3 mm', 'M8 machine screw'],
+    ['M20 × 2 1/2 in', 'M20 machine screw'],
   ])('%s is the %s', (text, name) => {
     expect(namesOf(text)).toEqual([name]);
   });
 
   test('gives all that a text may mean', () => {
+    expect(findScrew('8').why).toBe('It may mean each of these.');
+    expect(findScrew('#11').why).toBe('No table has this size: these are the next ones.');
     expect(namesOf('8')).toEqual([null, 'No. 8 wood screw', '8 mm wood screw', '8 mm lag screw']);
     expect(namesOf('6 mm')).toEqual([null, '6 mm wood screw', '6 mm lag screw']);
     expect(namesOf('1/4 in')).toEqual([null, '1/4 in lag screw', '1/4 in machine screw']);
+  });
+
+  // Source: ISO 261, fine pitches: M8 × 1, M10 × 1.25, M12 × 1.5; UNF No. 10: 32 to the inch. From memory.
+  test.each([
+    ['M8x1', 'M8 machine screw'],
+    ['M8 × 1 × 40', 'M8 machine screw'],
+    ['M10x1.25', 'M10 machine screw'],
+    ['M12 x 1.5', 'M12 machine screw'],
+    ['M12-1.5', 'M12 machine screw'],
+    ['10-32', 'No. 10 machine screw'],
+    ['#8-36', 'No. 8 machine screw'],
+    ['1/4-28', '1/4 in machine screw'],
+  ])(
+    'takes %s, a fine thread, for no other: it names that size, and says that its thread is in no table',
+    (text, name) => {
+      expect(namesOf(text)).toEqual([null, name]);
+      expect(findScrew(text).why).toBe('No table has this thread: these are of its size.');
+    },
+  );
+
+  test('takes a metric thread with a pitch for what the tables have of that pitch, and with a length for any', () => {
+    const threaded = screws.filter(({ kind, series }) => kind === 'machine screw' && series === 'metric');
+    const written = fc
+      .record({
+        screw: fc.constantFrom(...threaded),
+        tenths: fc.integer({ min: 1, max: 400 }),
+        cross: fc.constantFrom('x', ' x ', '×', ' × '),
+      })
+      .map(({ screw, tenths, cross }) => ({ screw, figure: tenths / 10, cross }));
+    const seen = { other: 0, length: 0 };
+    fc.assert(
+      fc.property(written, ({ screw, figure, cross }) => {
+        const found = findScrew(`${screw.size}${cross}${figure}`).screw;
+        const isPitch = figure <= screw.diameterMm.value / 2;
+        seen[isPitch ? 'other' : 'length'] += 1;
+        const fits = !isPitch || (screw.pitchMm !== null && Math.abs(screw.pitchMm.value - figure) < 0.005);
+        expect(found?.name ?? null).toBe(fits ? screw.name : null);
+        if (screw.pitchMm) {
+          expect(findScrew(`${screw.size}${cross}${screw.pitchMm.value}${cross}40`).screw).toEqual(screw);
+        }
+      }),
+      { numRuns: 300 },
+    );
+    expect(Math.min(seen.other, seen.length)).toBeGreaterThan(10);
   });
 
   test('gives the next sizes where no table has the one that was asked for', () => {
@@ -99,7 +164,6 @@ describe('findScrew', () => {
     expect(namesOf('M7')).toEqual([null, 'M6 machine screw', 'M8 machine screw']);
     expect(namesOf('1 1/2 in lag')).toEqual([null, '1 1/4 in lag screw']);
     expect(namesOf('1 mm wood screw')).toEqual([null, '2 mm wood screw']);
-    expect(namesOf('#8-36')).toEqual([null, 'No. 8 machine screw', 'No. 10 machine screw']);
   });
 
   test.each([
@@ -109,12 +173,23 @@ describe('findScrew', () => {
     'lag screw',
     '8 penny nail',
     '8d',
+    '#00',
+    '00',
+    '08',
+    '#8.5',
+    '-6 mm',
+    '−6 mm',
+    '- 6 mm',
+    '#-6',
+    'M-6',
+    'M6-30',
+    'M6.5.5',
     '#8 nail',
     'coach bolt 8 mm',
     '1/0 in',
     'M',
     '-',
-  ])('"%s" is no screw', (text) => expect(findScrew(text)).toEqual({ screw: null, candidates: [] }));
+  ])('"%s" is no screw', (text) => expect(findScrew(text)).toEqual(nothing));
 
   test('finds every screw by its name, however it is written', () => {
     const written = fc
@@ -133,7 +208,7 @@ describe('findScrew', () => {
       });
     fc.assert(
       fc.property(written, ({ screw, text }) => {
-        expect(findScrew(text)).toEqual({ screw, candidates: [] });
+        expect(findScrew(text)).toEqual({ screw, candidates: [], why: null });
       }),
     );
   });
@@ -168,7 +243,8 @@ describe('findScrew', () => {
     );
     fc.assert(
       fc.property(texts, (text) => {
-        const { screw, candidates } = findScrew(text);
+        const { screw, candidates, why } = findScrew(text);
+        expect(screw === null).toBe(why !== null);
         expect(screw === null || candidates.length === 0).toBe(true);
         expect(new Set(candidates).size).toBe(candidates.length);
         for (const one of screw ? [screw] : candidates)
