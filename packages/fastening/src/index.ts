@@ -16,10 +16,6 @@ export {
 export { compareFixedLines, type FixedLineChoice, type FixedLineComparison } from './compare-fixed-lines.ts';
 export * from './count-screws-against-racking.ts';
 export * from './count-screws-to-lift.ts';
-export {
-  woodHandbook2010Table81 as commonNailTable,
-  woodHandbook2010Table81Provenance as commonNailProvenance,
-} from './data/wood-handbook-2010--table-8-1.generated.ts';
 export { type FoundScrew, findScrew } from './find-screw.ts';
 export type {
   FixingFit,

@@ -9,8 +9,8 @@ export interface PlainWashersInput {
 
 /** A washer that a table has for a size of screw. */
 export interface PlainWasher {
-  /** Its series: the inch table has one below 1/4 in, and narrow and wide ones from there on. */
-  readonly series: 'normal' | 'large' | 'one' | 'narrow' | 'wide';
+  /** Normal and large of the metric tables; narrow and wide of the inch table, `undivided` below 1/4 in, where it has but one. */
+  readonly series: 'normal' | 'large' | 'undivided' | 'narrow' | 'wide';
   readonly insideDiameterMm: ScrewFigure;
   readonly outsideDiameterMm: ScrewFigure;
   readonly thicknessMm: ScrewFigure;
@@ -30,6 +30,7 @@ export interface PlainWasher {
  * const [normal, large] = plainWashers({ screwDiameterMm: 6 });
  * [normal.outsideDiameterMm.value, large.outsideDiameterMm.value] // => [12, 18]
  * plainWashers({ screwDiameterMm: 6.35 }).map(({ series }) => series) // => ['narrow', 'wide']
+ * plainWashers({ screwDiameterMm: 4.1656 }).map(({ series }) => series) // => ['undivided']
  * plainWashers({ screwDiameterMm: 6.2 }) // => []
  * ```
  */

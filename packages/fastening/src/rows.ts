@@ -137,7 +137,8 @@ export interface InchWasherRow extends TableRow {
   /** Screw that it is for: `1/4`, `No. 8`. */
   readonly size: string;
   readonly diameterIn: number;
-  readonly series: 'one' | 'narrow' | 'wide';
+  /** `undivided` below 1/4 in, where the table has one washer for each size. */
+  readonly series: 'undivided' | 'narrow' | 'wide';
   readonly insideDiameterIn: number;
   readonly outsideDiameterIn: number;
   readonly thicknessIn: number;

@@ -47,7 +47,12 @@ import { iso7721Heads, iso7721HeadsProvenance } from './data/iso-7721--heads.gen
 import { iso10642Heads, iso10642HeadsProvenance } from './data/iso-10642--heads.generated.ts';
 import { nds2018TableL2, nds2018TableL2Provenance } from './data/nds-2018--table-l2.generated.ts';
 import { nds2018TableL3, nds2018TableL3Provenance } from './data/nds-2018--table-l3.generated.ts';
+import {
+  woodHandbook2010Table81,
+  woodHandbook2010Table81Provenance,
+} from './data/wood-handbook-2010--table-8-1.generated.ts';
 import type {
+  CommonNailRow,
   DrillRow,
   InchClearanceHoleRow,
   InchLagScrewRow,
@@ -177,4 +182,10 @@ export const largeWashers: FastenerTable<MetricWasherRow> = {
 export const inchWashers: FastenerTable<InchWasherRow> = {
   rows: asmeB18211PlainWashers,
   provenance: asmeB18211PlainWashersProvenance,
+};
+
+/** Wood Handbook, Table 8-1: bright common wire nails. */
+export const commonNailTable: FastenerTable<CommonNailRow> = {
+  rows: woodHandbook2010Table81,
+  provenance: woodHandbook2010Table81Provenance,
 };

@@ -85,6 +85,14 @@ describe('plainWashers', () => {
     expect(washers).toBe(normalWashers.rows.length + largeWashers.rows.length + inchWashers.rows.length);
   });
 
+  test('of one size are told apart by their series', () => {
+    for (const { diameterIn } of inchWashers.rows) {
+      const found = plainWashers({ screwDiameterMm: diameterIn * 25.4 }).map(({ series }) => series);
+      expect(new Set(found).size).toBe(found.length);
+      expect(found.includes('undivided')).toBe(diameterIn < 0.25);
+    }
+  });
+
   // Source: DIN 125 and DIN 9021, the older numbers, for M6, as an open-hardware page lists them, as text.
   test('are those of the standards for M6', () => {
     const outside = (screwDiameterMm: number) =>

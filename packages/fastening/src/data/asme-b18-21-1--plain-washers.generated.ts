@@ -5,10 +5,10 @@ import type { InchWasherRow } from '../rows.ts';
 
 /** Plain washers of Type A: Table 1a: Type A plain washers, preferred sizes, No. 6 to 3/4 in of asme-b18-21-1. */
 export const asmeB18211PlainWashers: readonly InchWasherRow[] = [
-  { size: "No. 6", diameterIn: 0.138, series: "one", insideDiameterIn: 0.156, outsideDiameterIn: 0.375, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
-  { size: "No. 8", diameterIn: 0.164, series: "one", insideDiameterIn: 0.188, outsideDiameterIn: 0.438, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
-  { size: "No. 10", diameterIn: 0.19, series: "one", insideDiameterIn: 0.219, outsideDiameterIn: 0.5, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
-  { size: "No. 12", diameterIn: 0.216, series: "one", insideDiameterIn: 0.25, outsideDiameterIn: 0.562, thicknessIn: 0.065, confirmed: "text", tier: "reprint" },
+  { size: "No. 6", diameterIn: 0.138, series: "undivided", insideDiameterIn: 0.156, outsideDiameterIn: 0.375, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
+  { size: "No. 8", diameterIn: 0.164, series: "undivided", insideDiameterIn: 0.188, outsideDiameterIn: 0.438, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
+  { size: "No. 10", diameterIn: 0.19, series: "undivided", insideDiameterIn: 0.219, outsideDiameterIn: 0.5, thicknessIn: 0.049, confirmed: "text", tier: "reprint" },
+  { size: "No. 12", diameterIn: 0.216, series: "undivided", insideDiameterIn: 0.25, outsideDiameterIn: 0.562, thicknessIn: 0.065, confirmed: "text", tier: "reprint" },
   { size: "1/4", diameterIn: 0.25, series: "narrow", insideDiameterIn: 0.281, outsideDiameterIn: 0.625, thicknessIn: 0.065, confirmed: "text", tier: "reprint" },
   { size: "1/4", diameterIn: 0.25, series: "wide", insideDiameterIn: 0.312, outsideDiameterIn: 0.734, thicknessIn: 0.065, confirmed: "text", tier: "reprint" },
   { size: "5/16", diameterIn: 0.3125, series: "narrow", insideDiameterIn: 0.344, outsideDiameterIn: 0.688, thicknessIn: 0.065, confirmed: "text", tier: "reprint" },
@@ -33,5 +33,5 @@ export const asmeB18211PlainWashersProvenance: TableProvenance = {
   title: "Plain washers of Type A",
   rights: "Single figures of a standard, quoted with their source; the standard itself is protected.",
   errata: [],
-  notes: ["Basic sizes, as a handbook for machinists reprints them (p. 1694). Series N is narrow and W wide; smaller sizes have one.","Seen up to 3/4 in narrow."],
+  notes: ["Basic sizes, as a handbook for machinists reprints them (p. 1694). Series N is narrow and W wide; smaller sizes have no such division.","Seen up to 3/4 in narrow."],
 };
