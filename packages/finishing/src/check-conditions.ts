@@ -61,7 +61,10 @@ export interface ConditionFinding {
   readonly condition: Condition;
   /** What is wrong, with the figures. */
   readonly says: string;
-  /** What would mend it, rounded to the safe side; `null` where nothing does inside the product’s window. */
+  /**
+   * What would mend it with all else as it is, rounded to the safe side; `null` where nothing does inside the product’s
+   * window.
+   */
   readonly mend: string | null;
   /** The published rule behind it; none where the product's own sheet sets the limit. */
   readonly citations: readonly Citation[];

@@ -194,6 +194,12 @@ test('no mend leads out of the window of the product', () => {
   });
 });
 
+test('handbooks that were seen on sites of copies are cited as reprints', () => {
+  const [dew] = checkConditions({ ...fine, wood: { ...dryWood, surfaceC: 7 } }).findings;
+  const seen = dew?.citations.filter(({ confirmed }) => confirmed === 'text') ?? [];
+  expect(seen.map(({ tier }) => tier)).toEqual(['reprint', 'reprint']);
+});
+
 // The source on finishing furniture asks for slightly below the average in use, and not much above.
 test('green wood is too wet, and bone-dry wood too dry', () => {
   const wood = { ...dryWood, surfaceC: 20, serviceMoisturePct: 12 };

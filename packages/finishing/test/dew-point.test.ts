@@ -2,7 +2,7 @@ import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { expect, test } from 'vitest';
-import { dewPoint } from '../src/index.ts';
+import { dewPoint, dewPointRule } from '../src/index.ts';
 import { printedDewPointsC, printedDewPointsF } from './printed-dew-points.ts';
 
 const at = (temperatureC: number, relativeHumidityPct: number) =>
@@ -56,4 +56,14 @@ test('at 100 % the dew point is the air itself, and elsewhere it is below', () =
       },
     ),
   );
+});
+
+test('what the caution says of a humidity that is read 5 % too low', () => {
+  const tooLow = (humidity: number) => at(20, humidity) - at(20, humidity - 5);
+  for (let humidity = 45; humidity <= 100; humidity += 5) {
+    expect(Math.round(tooLow(humidity)), `${humidity} %`).toBeGreaterThanOrEqual(1);
+    expect(tooLow(humidity), `${humidity} %`).toBeLessThan(2);
+  }
+  expect(tooLow(30)).toBeGreaterThan(2);
+  expect(dewPointRule.cautions?.join(' ')).toContain('1 to 2 °C too low, and more in dry air');
 });

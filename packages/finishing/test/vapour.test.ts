@@ -150,6 +150,10 @@ test('air far from burning may be far from fit to breathe, and the check says so
     expect(cautions?.join(' ')).toMatch(/Solvent vapour burns and harms.*product’s own sheet/);
   }
   expect(dilutionAirRule.cautions?.join(' ')).toMatch(/add up the air that each one needs/);
+  for (const { cautions } of [check, purgeTimeRule, dilutionAirRule]) {
+    expect(cautions?.join(' ')).toMatch(/only measuring with a meter made for that vapour can tell/);
+    expect(cautions?.join(' ')).not.toMatch(/proof/);
+  }
 });
 
 test('a day has 24 hours, and a room holds no more vapour than it is large', () => {
