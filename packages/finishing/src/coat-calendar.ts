@@ -11,7 +11,7 @@ const limits = {
   recoatHours: hours,
   recoatWithinHours: { min: 0, max: 10_000 },
   turnHours: hours,
-  useDays: { min: 0, max: 365 },
+  dryingDays: { min: 0, max: 365 },
   opensHours: clock,
   closesHours: clock,
   startsHours: clock,
@@ -32,8 +32,8 @@ export interface CoatCalendarInput {
   readonly recoatWithinHours: number;
   /** From the end of a coat until the panel can be turned and lie on it, h, 0 to 1000. */
   readonly turnHours: number;
-  /** From the last coat to use, d, 0 to 365. */
-  readonly useDays: number;
+  /** Days to dry from the last coat until it may be used, d, 0 to 365. */
+  readonly dryingDays: number;
   /** When work may begin, hour of the day, 0 to 24. */
   readonly opensHours: number;
   /** When a coat has to be done, hour of the day; a coat fits in between. */
@@ -72,7 +72,13 @@ export interface CoatCalendar {
   readonly cautions: readonly string[];
 }
 
+/** Sums of hours are off by their rounding: what is late by less than this, h, is not late. */
+const ROUNDING_HOURS = 1e-9;
+
 type Move = Pick<CalendarStep, 'does' | 'face' | 'position'>;
+
+/** Which day a moment falls on, counted from 0. */
+const dayOf = (hours: number) => Math.floor((hours + ROUNDING_HOURS) / 24);
 
 /** What is done in what order: the underside first. */
 function order({ undersideCoatCount, topCoatCount, turned }: CoatCalendarInput): Move[] {
@@ -114,7 +120,7 @@ function sentence({ does, face, position }: Move, sandFirst: boolean): string {
  * import { coatCalendar } from '@scantling/finishing';
  * const { steps, readyDayIndex } = coatCalendar({
  *   undersideCoatCount: 1, topCoatCount: 2, turned: 'once', layHours: 1, recoatHours: 6, recoatWithinHours: 24, turnHours: 4,
- *   useDays: 3, opensHours: 8, closesHours: 18, startsHours: 8,
+ *   dryingDays: 3, opensHours: 8, closesHours: 18, startsHours: 8,
  * });
  * steps.map(({ does, face, dayIndex, clockHours }) => `day ${dayIndex}, ${clockHours} h: ${does}, ${face}`) // => ['day 1, 8 h: coat, underside', 'day 1, 13 h: turn, top', 'day 1, 13 h: coat, top', 'day 2, 8 h: coat, top']
  * readyDayIndex // => 5
@@ -133,14 +139,14 @@ export function coatCalendar(input: CoatCalendarInput): CoatCalendar {
   );
   requireThat(
     'coatCalendar',
-    opensHours + layHours <= closesHours,
+    opensHours + layHours <= closesHours + ROUNDING_HOURS,
     `closesHours at least layHours after opensHours, got ${closesHours}, ${layHours} and ${opensHours}`,
   );
   /** The first moment from one on at which something so long fits in a working day; hours from midnight before day 1. */
   const soonest = (from: number, lasts: number): number => {
-    const day = Math.floor(from / 24);
+    const day = dayOf(from);
     const opening = Math.max(from, day * 24 + opensHours);
-    return opening + lasts <= day * 24 + closesHours ? opening : (day + 1) * 24 + opensHours;
+    return opening + lasts <= day * 24 + closesHours + ROUNDING_HOURS ? opening : (day + 1) * 24 + opensHours;
   };
   const begins = soonest(startsHours, layHours);
   const dry = { underside: Number.NEGATIVE_INFINITY, top: Number.NEGATIVE_INFINITY };
@@ -152,7 +158,7 @@ export function coatCalendar(input: CoatCalendarInput): CoatCalendar {
     const lasts = coating ? layHours : 0;
     const earliest = coating ? dry[face] + recoatHours : Math.max(dry.underside, dry.top) + turnHours;
     const at = soonest(Math.max(now, earliest), lasts);
-    const sandFirst = coating && move.position > 1 && at > dry[face] + recoatWithinHours;
+    const sandFirst = coating && move.position > 1 && at > dry[face] + recoatWithinHours + ROUNDING_HOURS;
     now = at + lasts;
     if (coating) {
       dry[face] = now;
@@ -162,17 +168,17 @@ export function coatCalendar(input: CoatCalendarInput): CoatCalendar {
       ...move,
       atHours: at - begins,
       doneHours: now - begins,
-      dayIndex: Math.floor(at / 24) + 1,
-      clockHours: at % 24,
+      dayIndex: dayOf(at) + 1,
+      clockHours: at - 24 * dayOf(at),
       sandFirst,
       says: sentence(move, sandFirst),
     };
   });
-  const ready = lastDone + input.useDays * 24;
+  const ready = lastDone + input.dryingDays * 24;
   return {
     steps,
     readyHours: ready - begins,
-    readyDayIndex: Math.floor(ready / 24) + 1,
+    readyDayIndex: dayOf(ready) + 1,
     cautions: [
       'The product’s sheet says when a coat may be coated over, turned and used; cold, damp air and thick coats take longer.',
       oilyRags,
