@@ -1,9 +1,9 @@
 import { requireInputs, requireList, requireThat } from '@scantling/rules';
 import { compatible, oilyRags, productSheet, solvents } from './cautions.ts';
+import { batchLimits } from './mixing.ts';
 import { inSteps, lowestTerms } from './whole-numbers.ts';
 
 const percent = { min: 0, max: 100 } as const;
-const batch = { min: 0, max: 1_000_000 } as const;
 
 export interface BlendLiquidsInput {
   /** The liquids, 1 to 8: of each what it holds of every substance that counts, % by volume, two decimals at most. */
@@ -109,7 +109,7 @@ function solve(chosen: readonly (readonly number[])[], target: readonly number[]
  * ```
  */
 export function blendLiquids(input: BlendLiquidsInput): BlendLiquids {
-  requireInputs('blendLiquids', input, { batchMl: batch });
+  requireInputs('blendLiquids', input, { batchMl: batchLimits });
   const { contentsPct, targetPct, batchMl } = input;
   requireList('blendLiquids', 'targetPct', targetPct, { ...percent, minItems: 1, maxItems: 3 });
   requireThat(

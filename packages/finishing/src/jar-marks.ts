@@ -1,6 +1,7 @@
-import { requireInputs, requireThat } from '@scantling/rules';
+import { requireInputs, requireList, requireThat } from '@scantling/rules';
 import { nearestMark } from '@scantling/units';
 import { compatible, markedJar } from './cautions.ts';
+import { batchLimits, partsLimits } from './mixing.ts';
 import { jarHeight } from './rules/jar-height.ts';
 import { mixByParts } from './rules/mix-by-parts.ts';
 
@@ -16,10 +17,12 @@ export type JarMarksInput = {
   | {
       /** Marks to the inch: 2, 4, 8, 16, 32 or 64. */
       readonly denominator: 2 | 4 | 8 | 16 | 32 | 64;
+      readonly stepMm?: undefined;
     }
   | {
       /** Distance between marks, mm, 0.001 to 1000. */
       readonly stepMm: number;
+      readonly denominator?: undefined;
     }
 );
 
@@ -45,11 +48,36 @@ export interface JarMarks {
   readonly cautions: readonly string[];
 }
 
+function requireJar(input: JarMarksInput): void {
+  const { parts, batchMl, innerDiameterMm, denominator, stepMm } = input ?? {};
+  requireInputs(
+    'jarMarks',
+    { batchMl, innerDiameterMm },
+    { batchMl: batchLimits, innerDiameterMm: { min: 5, max: 2000 } },
+  );
+  requireList('jarMarks', 'parts', parts, partsLimits);
+  requireThat(
+    'jarMarks',
+    denominator === undefined || stepMm === undefined,
+    `either denominator or stepMm, got ${denominator} and ${stepMm}`,
+  );
+  if (denominator === undefined) {
+    requireInputs('jarMarks', { stepMm }, { stepMm: { min: 0.001, max: 1000 } });
+  } else {
+    requireThat(
+      'jarMarks',
+      [2, 4, 8, 16, 32, 64].includes(denominator),
+      `denominator to be one of 2, 4, 8, 16, 32, 64, got ${denominator}`,
+    );
+  }
+}
+
 /**
  * Marks on a straight-sided jar to pour a mix to, each liquid on top of the last, and what rounding to the marks of a
  * ruler does to the mix. Heights are rounded from the bottom, so that errors do not add up.
  *
- * @throws RangeError where an input is outside its limits, or the batch does not come up to the first mark of the ruler.
+ * @throws RangeError where an input is outside its limits, both rulers are given, or two liquids would share a mark of the
+ * ruler, so that one of them would be left out.
  * Source: the volume of a cylinder; marking a jar is common practice, no source.
  * @example
  * ```ts
@@ -60,22 +88,28 @@ export interface JarMarks {
  * ```
  */
 export function jarMarks(input: JarMarksInput): JarMarks {
-  const { parts, batchMl, innerDiameterMm } = input ?? {};
-  requireInputs('jarMarks', { innerDiameterMm }, { innerDiameterMm: { min: 5, max: 2000 } });
+  requireJar(input);
+  const { parts, batchMl, innerDiameterMm } = input;
   const { partMl, volumesMl } = mixByParts({ parts, batchMl });
   const mmPerMl = jarHeight({ volumeMl: 1, innerDiameterMm }).heightMm;
   const marks: JarMark[] = [];
   let pouredMl = 0;
   let belowMm = 0;
-  for (const volumeMl of volumesMl) {
+  for (const [i, volumeMl] of volumesMl.entries()) {
     pouredMl += volumeMl;
     const heightMm = pouredMl * mmPerMl;
-    const scale = 'denominator' in input ? { denominator: input.denominator } : { stepMm: input.stepMm };
-    const { markMm, ticks } = nearestMark({ lengthMm: heightMm, ...scale });
+    const { markMm, ticks } =
+      input.denominator === undefined
+        ? nearestMark({ lengthMm: heightMm, stepMm: input.stepMm })
+        : nearestMark({ lengthMm: heightMm, denominator: input.denominator });
+    requireThat(
+      'jarMarks',
+      markMm > belowMm,
+      `a finer ruler, or more of the mix, for a mark of its own for parts[${i}], got ${markMm} mm, where the one below ends`,
+    );
     marks.push({ heightMm, markMm, ticks, volumeMl: (markMm - belowMm) / mmPerMl });
     belowMm = markMm;
   }
-  requireThat('jarMarks', belowMm > 0, `batchMl high enough for a mark above the bottom, got ${batchMl}`);
   const shares = marks.map(({ volumeMl }, i) =>
     Math.abs((volumeMl * mmPerMl) / belowMm - (volumesMl[i] as number) / batchMl),
   );

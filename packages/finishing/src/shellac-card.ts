@@ -1,6 +1,6 @@
 import type { Citation } from '@scantling/rules';
 import { gnuUnits, poundCutAnswer } from '@scantling/rules/sources';
-import { productSheet, solvents } from './cautions.ts';
+import { denaturedAlcohol, productSheet, solvents } from './cautions.ts';
 import { flakeLimits } from './shellac.ts';
 
 /** What the cards of the rules on shellac have in common. */
@@ -34,6 +34,7 @@ export const shellacCard = () => ({
   cautions: [
     solvents,
     'Alcohol burns with a flame that is hard to see.',
+    denaturedAlcohol,
     'Dissolved shellac ages and then stays soft: mix what is used up soon, and try it on an offcut.',
     productSheet,
   ],

@@ -1,9 +1,6 @@
 /** How a cut of shellac is counted: flakes to a US gallon of alcohol, or in a US gallon of the finished solution. */
 export type CutPer = 'alcohol' | 'solution';
 
-/** g/L in one pound of flakes to a US gallon: 453.592 37 g / 3.785 411 784 L. */
-export const G_PER_L = 119.82642731689663;
-
 /** Pounds of flakes to the US gallon. */
 export const cutLimits = { min: 0.1, max: 6 } as const;
 /** Density of the flakes, g/L. */

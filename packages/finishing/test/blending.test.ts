@@ -17,12 +17,14 @@ describe('blendLiquids', () => {
   // Source: "Alligation Method for Mixing 3 strengths", a university course: 50, 20 and 5 % zinc oxide for 10 %, answer
   // 1 part, 1 part and 10 parts.
   test('finds the two ways that the answer of a pharmacy course is a blend of', () => {
-    expect(partsOf([[50], [20], [5]], [10])).toEqual([
+    const corners = partsOf([[50], [20], [5]], [10]);
+    expect(corners).toEqual([
       [1, 0, 8],
       [0, 1, 2],
     ]);
     // One batch of each corner, nine parts and three: 1, 1 and 10 parts of twelve.
-    expect([1 + 0, 0 + 1, 8 + 2]).toEqual([1, 1, 10]);
+    const both = [0, 1, 2].map((liquid) => sum(corners.map((parts) => parts[liquid] ?? Number.NaN)));
+    expect(both).toEqual([1, 1, 10]);
   });
 
   // Source: "Alligation (handout)": 3000 mL at 40 %, 1000 mL at 60 % and 1000 mL at 70 % make 5000 mL at 50 %; and

@@ -30,9 +30,12 @@ describe('jarMarks', () => {
   test('marks lie within half a step of the true height, and errors do not add up', () => {
     fc.assert(
       fc.property(jar, fc.constantFrom({ stepMm: 1 }, { denominator: 16 } as const), (input, ruler) => {
-        fc.pre(input.batchMl / input.innerDiameterMm ** 2 > 0.01);
-        const { marks, offByPct } = jarMarks({ ...input, ...ruler } as JarMarksInput);
         const stepMm = 'stepMm' in ruler ? ruler.stepMm : 25.4 / 16;
+        const { partMl, volumesMl } = mixByParts(input);
+        const lowMm = (Math.min(...volumesMl) * 4000) / (Math.PI * input.innerDiameterMm ** 2);
+        // Marks a step apart or more are never the same; closer ones are refused where they are.
+        fc.pre(partMl > 0 && lowMm > stepMm * 1.001);
+        const { marks, offByPct } = jarMarks({ ...input, ...ruler } as JarMarksInput);
         for (const { heightMm, markMm, ticks } of marks) {
           expect(Math.abs(markMm - heightMm)).toBeLessThanOrEqual(stepMm / 2 + 1e-6);
           expect(markMm).toBeCloseTo(ticks * stepMm, 6);
@@ -44,6 +47,28 @@ describe('jarMarks', () => {
         );
       }),
     );
+  });
+
+  test('leaves no liquid out: every one has a mark of its own, or the jar is refused', () => {
+    let refused = 0;
+    const small = jar.map((input) => ({ ...input, batchMl: input.batchMl / 10 }));
+    fc.assert(
+      fc.property(small, fc.constantFrom({ stepMm: 1 }, { denominator: 16 } as const), (input, ruler) => {
+        const stepMm = 'stepMm' in ruler ? ruler.stepMm : 25.4 / 16;
+        try {
+          for (const { volumeMl } of jarMarks({ ...input, ...ruler } as JarMarksInput).marks)
+            expect(volumeMl).toBeGreaterThan(0);
+        } catch (error) {
+          if (!(error instanceof RangeError)) throw error;
+          refused += 1;
+          expect(error.message).toMatch(/^jarMarks requires a finer ruler/);
+          const lowMm =
+            (Math.min(...mixByParts(input).volumesMl) * 4000) / (Math.PI * input.innerDiameterMm ** 2);
+          expect(lowMm).toBeLessThan(stepMm * 1.001);
+        }
+      }),
+    );
+    expect(refused).toBeGreaterThan(10);
   });
 
   // Worked by hand: 6 in² of a jar would be easier, but a jar of 100 mm holds 7.85398 mL to the millimetre: 300 mL stand
@@ -68,22 +93,33 @@ describe('jarMarks', () => {
   });
 
   test.each<[object, string]>([
-    [{ parts: [1, 1], batchMl: 0, innerDiameterMm: 80, stepMm: 1 }, 'jarMarks requires batchMl high enough'],
+    [{ parts: [1, 1], batchMl: 0, innerDiameterMm: 80, stepMm: 1 }, 'jarMarks requires a finer ruler'],
+    // The hardener stood at the mark of the resin, 3 mm, and was left out.
+    [
+      { parts: [10, 1], batchMl: 20, innerDiameterMm: 90, stepMm: 1 },
+      'jarMarks requires a finer ruler, or more of the mix, for a mark of its own for parts[1], got 3 mm',
+    ],
+    [
+      { parts: [2, 1], batchMl: 600, innerDiameterMm: 90, stepMm: 1, denominator: 16 },
+      'jarMarks requires either denominator or stepMm, got 16 and 1',
+    ],
+    [undefined as unknown as object, 'jarMarks requires batchMl between 0 and 1000000, got undefined'],
+    [
+      { parts: [1], batchMl: 10, innerDiameterMm: 40 },
+      'jarMarks requires stepMm between 0.001 and 1000, got undefined',
+    ],
     [
       { parts: [1], batchMl: 10, innerDiameterMm: 4, stepMm: 1 },
       'jarMarks requires innerDiameterMm between 5 and 2000',
     ],
     [
       { parts: [], batchMl: 10, innerDiameterMm: 40, stepMm: 1 },
-      'mixByParts requires parts to have 1 to 12 numbers',
+      'jarMarks requires parts to have 1 to 12 numbers',
     ],
-    [
-      { parts: [1], batchMl: 10, innerDiameterMm: 40, stepMm: 0 },
-      'nearestMark requires stepMm between 0.001',
-    ],
+    [{ parts: [1], batchMl: 10, innerDiameterMm: 40, stepMm: 0 }, 'jarMarks requires stepMm between 0.001'],
     [
       { parts: [1], batchMl: 10, innerDiameterMm: 40, denominator: 3 },
-      'nearestMark requires denominator to be one of',
+      'jarMarks requires denominator to be one of',
     ],
   ])('refuses %o', (input, says) => {
     expect(() => jarMarks(input as JarMarksInput)).toThrow(says);

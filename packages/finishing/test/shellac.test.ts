@@ -2,7 +2,14 @@ import { expectWithin, numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { shellacCut, shellacFlakes, shellacThinning } from '../src/index.ts';
+import {
+  shellacCut,
+  shellacCutRule,
+  shellacFlakes,
+  shellacFlakesRule,
+  shellacThinning,
+  shellacThinningRule,
+} from '../src/index.ts';
 import { printedShellacThinning as cells } from './printed-shellac-thinning.ts';
 
 const close = (ours: number, theirs: number) =>
@@ -75,7 +82,26 @@ describe('a table of a woodworking magazine', () => {
       [2, 1, 2 / 3], // 5/6: the note counts the gallon of the one as solution and of the other as alcohol.
       [5, 3, 7 / 8], // 4/9: out of line with the table’s own neighbours.
     ]);
+    const off = cells.map(([fromCutLbPerGal, toCutLbPerGal, parts]) => {
+      const { alcoholMl } = shellacThinning({
+        solutionMl: 1,
+        fromCutLbPerGal,
+        toCutLbPerGal,
+        flakeDensityGPerL,
+        cutPer: 'alcohol',
+      });
+      return Math.abs(alcoholMl - parts);
+    });
+    // As the docstring says: a quarter part, but for a few cells of up to 0.83.
+    expectWithin(Math.max(...off), 0.83, 0.005, 'the worst cell');
+    expect(off.filter((parts) => parts > 0.26).length).toBeLessThanOrEqual(6);
   });
+});
+
+test('each rule on shellac warns of methanol', () => {
+  for (const rule of [shellacCutRule, shellacFlakesRule, shellacThinningRule]) {
+    expect(rule.cautions?.join(' ')).toContain('methanol');
+  }
 });
 
 describe('laws', () => {

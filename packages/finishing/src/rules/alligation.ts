@@ -6,6 +6,8 @@ import {
   threeStrengthsModule,
 } from '@scantling/rules/sources';
 import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
+import { batchLimits } from '../mixing.ts';
+import { mixingCard } from '../mixing-card.ts';
 import { inSteps, lowestTerms } from '../whole-numbers.ts';
 
 const percent = { min: 0, max: 100 } as const;
@@ -13,7 +15,7 @@ const limits = {
   strongerPct: percent,
   weakerPct: percent,
   targetPct: percent,
-  batchMl: { min: 0, max: 1_000_000 },
+  batchMl: batchLimits,
 } as const;
 
 export interface AlligationInput {
@@ -89,13 +91,7 @@ export const alligationRule = /* @__PURE__ */ defineRule(() => ({
     },
     weakerPct: { ...strength, label: 'Weaker', ...limits.weakerPct, help: 'A thinner has 0 % solids.' },
     targetPct: { ...strength, label: 'Wanted', ...limits.targetPct },
-    batchMl: {
-      kind: 'number',
-      label: 'Batch',
-      unit: 'mL',
-      ...limits.batchMl,
-      help: 'Volume of the whole mix.',
-    },
+    batchMl: mixingCard().batchMl,
   },
   outputs: {
     strongerParts: { label: 'Parts of the stronger', unit: '1' },

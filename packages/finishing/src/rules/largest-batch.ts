@@ -1,11 +1,10 @@
 import { defineRule, plusZero, requireList, requireThat } from '@scantling/rules';
 import { alligationAnswer2022 } from '@scantling/rules/sources';
 import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
+import { partsLimits } from '../mixing.ts';
+import { mixingCard } from '../mixing-card.ts';
 
-const limits = {
-  parts: { min: 0.01, max: 1000, minItems: 1, maxItems: 12 },
-  onHandMl: { min: 0, max: 1_000_000, minItems: 1, maxItems: 12 },
-} as const;
+const onHandLimits = { min: 0, max: 1_000_000, minItems: 1, maxItems: 12 } as const;
 
 export interface LargestBatchInput {
   /** By volume, one figure for each liquid, 0.01 to 1000. */
@@ -37,8 +36,8 @@ export interface LargestBatch {
  * ```
  */
 export function largestBatch(input: LargestBatchInput): LargestBatch {
-  requireList('largestBatch', 'parts', input.parts, limits.parts);
-  requireList('largestBatch', 'onHandMl', input.onHandMl, limits.onHandMl);
+  requireList('largestBatch', 'parts', input?.parts, partsLimits);
+  requireList('largestBatch', 'onHandMl', input.onHandMl, onHandLimits);
   const { parts, onHandMl } = input;
   requireThat(
     'largestBatch',
@@ -66,18 +65,12 @@ export const largestBatchRule = /* @__PURE__ */ defineRule(() => ({
   summary: 'How much finish can be mixed by parts from what is in the cans, and what is left over of each.',
   basis: 'derived',
   inputs: {
-    parts: {
-      kind: 'numbers',
-      label: 'Parts',
-      unit: '1',
-      ...limits.parts,
-      help: 'By volume, one figure for each liquid: 3, 2, 1.',
-    },
+    parts: mixingCard().parts,
     onHandMl: {
       kind: 'numbers',
       label: 'In the cans',
       unit: 'mL',
-      ...limits.onHandMl,
+      ...onHandLimits,
       help: 'What there is of each, in the order of the parts.',
     },
   },

@@ -1,11 +1,8 @@
 import { defineRule, plusZero, requireInputs, requireList } from '@scantling/rules';
 import { alligationAnswer2022, alligationAnswer2023 } from '@scantling/rules/sources';
 import { compatible, oilyRags, productSheet, solvents } from '../cautions.ts';
-
-const limits = {
-  parts: { min: 0.01, max: 1000, minItems: 1, maxItems: 12 },
-  batchMl: { min: 0, max: 1_000_000 },
-} as const;
+import { batchLimits, partsLimits } from '../mixing.ts';
+import { mixingCard } from '../mixing-card.ts';
 
 export interface MixByPartsInput {
   /** Parts by volume, one figure for each of 1 to 12 liquids, 0.01 to 1000. */
@@ -35,71 +32,63 @@ export interface MixByParts {
  * ```
  */
 export function mixByParts(input: MixByPartsInput): MixByParts {
-  requireInputs('mixByParts', input, { batchMl: limits.batchMl });
-  requireList('mixByParts', 'parts', input.parts, limits.parts);
+  requireInputs('mixByParts', input, { batchMl: batchLimits });
+  requireList('mixByParts', 'parts', input.parts, partsLimits);
   const partMl = plusZero(input.batchMl / input.parts.reduce((sum, part) => sum + part));
   return { partMl, volumesMl: input.parts.map((part) => part * partMl) };
 }
 
-export const mixByPartsRule = /* @__PURE__ */ defineRule(() => ({
-  id: 'finishing/mix-by-parts',
-  title: 'Mixing by parts',
-  summary: 'How much of each liquid goes into a batch of finish that is mixed by parts.',
-  basis: 'derived',
-  inputs: {
-    parts: {
-      kind: 'numbers',
-      label: 'Parts',
-      unit: '1',
-      ...limits.parts,
-      help: 'By volume, one figure for each liquid: 3, 2, 1.',
+export const mixByPartsRule = /* @__PURE__ */ defineRule(() => {
+  const { parts, batchMl } = mixingCard();
+  return {
+    id: 'finishing/mix-by-parts',
+    title: 'Mixing by parts',
+    summary: 'How much of each liquid goes into a batch of finish that is mixed by parts.',
+    basis: 'derived',
+    inputs: { parts, batchMl },
+    outputs: {
+      partMl: { label: 'One part', unit: 'mL' },
+      volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' },
     },
-    batchMl: {
-      kind: 'number',
-      label: 'Batch',
-      unit: 'mL',
-      ...limits.batchMl,
-      help: 'Volume of the whole mix.',
+    compute: mixByParts,
+    formula: String.raw`v = \frac{V}{\sum_j p_j}, \qquad V_i = p_i \, v`,
+    symbols: {
+      v: 'volume of one part',
+      V_i: 'volume of one liquid',
+      V: 'volume of the batch',
+      p_i: 'its parts',
+      p_j: 'the parts of each',
     },
-  },
-  outputs: {
-    partMl: { label: 'One part', unit: 'mL' },
-    volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' },
-  },
-  compute: mixByParts,
-  formula: String.raw`v = \frac{V}{\sum_j p_j}, \qquad V_i = p_i \, v`,
-  symbols: {
-    v: 'volume of one part',
-    V_i: 'volume of one liquid',
-    V: 'volume of the batch',
-    p_i: 'its parts',
-    p_j: 'the parts of each',
-  },
-  sources: [
-    { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
-    { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },
-  ],
-  examples: [
-    {
-      given: { parts: [5, 60], batchMl: 260 },
-      expect: { partMl: '4', volumesMl: ['20', '240'] },
-      from: {
-        source: alligationAnswer2022,
-        at: 'summary: 5 parts and 60 parts make 260 mL',
-        confirmed: 'text',
+    sources: [
+      { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
+      { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },
+    ],
+    examples: [
+      {
+        given: { parts: [5, 60], batchMl: 260 },
+        expect: { partMl: '4', volumesMl: ['20', '240'] },
+        from: {
+          source: alligationAnswer2022,
+          at: 'summary: 5 parts and 60 parts make 260 mL',
+          confirmed: 'text',
+        },
       },
-    },
-    {
-      given: { parts: [30, 20], batchMl: 20 },
-      expect: { volumesMl: ['12', '8'] },
-      from: { source: alligationAnswer2023, at: 'last two lines: 30 parts and 20 parts', confirmed: 'text' },
-    },
-    {
-      given: { parts: [3, 2, 1], batchMl: 750 },
-      expect: { partMl: '125.00', volumesMl: ['375.00', '250.00', '125.00'] },
-      from: { workedByHand: '3 + 2 + 1 = 6; 750 / 6 = 125 mL a part; 3 × 125 = 375, 2 × 125 = 250' },
-    },
-  ],
-  laws: [{ of: 'partMl', by: { batchMl: 'proportional' } }],
-  cautions: [compatible, oilyRags, solvents, productSheet],
-}));
+      {
+        given: { parts: [30, 20], batchMl: 20 },
+        expect: { volumesMl: ['12', '8'] },
+        from: {
+          source: alligationAnswer2023,
+          at: 'last two lines: 30 parts and 20 parts',
+          confirmed: 'text',
+        },
+      },
+      {
+        given: { parts: [3, 2, 1], batchMl: 750 },
+        expect: { partMl: '125.00', volumesMl: ['375.00', '250.00', '125.00'] },
+        from: { workedByHand: '3 + 2 + 1 = 6; 750 / 6 = 125 mL a part; 3 × 125 = 375, 2 × 125 = 250' },
+      },
+    ],
+    laws: [{ of: 'partMl', by: { batchMl: 'proportional' } }],
+    cautions: [compatible, oilyRags, solvents, productSheet],
+  };
+});

@@ -1,6 +1,7 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { shellacConversionTable } from '@scantling/rules/sources';
-import { flakeLimits, G_PER_L } from '../shellac.ts';
+import { LB_PER_GAL } from '../lb-per-gal.ts';
+import { flakeLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
 const limits = {
@@ -45,8 +46,8 @@ export function shellacCut(input: ShellacCutInput): ShellacCut {
   const gPerAlcoholL = plusZero((input.flakesG * 1000) / input.alcoholMl);
   const concentrationGPerL = gPerAlcoholL / (1 + gPerAlcoholL / input.flakeDensityGPerL);
   return {
-    perAlcoholLbPerGal: gPerAlcoholL / G_PER_L,
-    perSolutionLbPerGal: concentrationGPerL / G_PER_L,
+    perAlcoholLbPerGal: gPerAlcoholL / LB_PER_GAL,
+    perSolutionLbPerGal: concentrationGPerL / LB_PER_GAL,
     concentrationGPerL,
   };
 }
@@ -96,7 +97,7 @@ export const shellacCutRule = /* @__PURE__ */ defineRule(() => {
         },
       },
       {
-        given: { flakesG: 2 * 453.59237, alcoholMl: 3785.411784, flakeDensityGPerL: 10 * 119.82642731689663 },
+        given: { flakesG: 2 * 453.59237, alcoholMl: 3785.411784, flakeDensityGPerL: 10 * LB_PER_GAL },
         expect: { perAlcoholLbPerGal: '2', perSolutionLbPerGal: '1.66' },
         within: {
           value: 0.007,

@@ -1,6 +1,7 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { poundCutAnswer } from '@scantling/rules/sources';
-import { type CutPer, cutLimits, flakeLimits, G_PER_L, shellacMlLimits } from '../shellac.ts';
+import { LB_PER_GAL } from '../lb-per-gal.ts';
+import { type CutPer, cutLimits, flakeLimits, shellacMlLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
 export interface ShellacFlakesInput {
@@ -41,7 +42,7 @@ export function shellacFlakes(input: ShellacFlakesInput): ShellacFlakes {
     flakeDensityGPerL: flakeLimits,
   });
   requireChoice('shellacFlakes', 'cutPer', input.cutPer, ['alcohol', 'solution']);
-  const gPerL = input.cutLbPerGal * G_PER_L;
+  const gPerL = input.cutLbPerGal * LB_PER_GAL;
   // Of a litre of solution the flakes leave only a part to the alcohol.
   const alcoholShare = input.cutPer === 'alcohol' ? 1 : 1 - gPerL / input.flakeDensityGPerL;
   const flakesG = plusZero((gPerL * input.alcoholMl) / 1000 / alcoholShare);

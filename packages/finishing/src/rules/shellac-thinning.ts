@@ -1,6 +1,7 @@
 import { defineRule, plusZero, requireChoice, requireInputs, requireThat } from '@scantling/rules';
 import { shellacConversionTable } from '@scantling/rules/sources';
-import { type CutPer, cutLimits, flakeLimits, G_PER_L, shellacMlLimits } from '../shellac.ts';
+import { LB_PER_GAL } from '../lb-per-gal.ts';
+import { type CutPer, cutLimits, flakeLimits, shellacMlLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
 export interface ShellacThinningInput {
@@ -26,7 +27,8 @@ export interface ShellacThinning {
  *
  * @returns The alcohol to add, mL.
  * @throws RangeError where an input is outside its limits, or the wanted cut is above what there is.
- * Source: the flakes stay; a table of a woodworking magazine gives the same to about a quarter part.
+ * Source: the flakes stay; a table of a woodworking magazine gives the same to about a quarter part, but for a few cells
+ * that are up to 0.83 of a part off.
  * @example
  * ```ts
  * import { shellacThinning } from '@scantling/finishing';
@@ -45,7 +47,8 @@ export function shellacThinning(input: ShellacThinningInput): ShellacThinning {
   const { fromCutLbPerGal: from, toCutLbPerGal: to } = input;
   requireThat('shellacThinning', to <= from, `toCutLbPerGal at most fromCutLbPerGal, got ${to} and ${from}`);
   // Flakes take up room: only a part of the solution is alcohol, which is to become from / to times as much.
-  const alcoholShare = input.cutPer === 'solution' ? 1 : 1 / (1 + (from * G_PER_L) / input.flakeDensityGPerL);
+  const alcoholShare =
+    input.cutPer === 'solution' ? 1 : 1 / (1 + (from * LB_PER_GAL) / input.flakeDensityGPerL);
   return { alcoholMl: plusZero((input.solutionMl * alcoholShare * (from - to)) / to) };
 }
 
@@ -98,7 +101,7 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
           solutionMl: 1500,
           fromCutLbPerGal: 5,
           toCutLbPerGal: 2,
-          flakeDensityGPerL: 10 * 119.82642731689663,
+          flakeDensityGPerL: 10 * LB_PER_GAL,
           cutPer: 'alcohol',
         },
         expect: { alcoholMl: '1500.0' },

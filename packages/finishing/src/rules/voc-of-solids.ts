@@ -1,6 +1,7 @@
 import { defineRule, plusZero, requireInputs, requireThat } from '@scantling/rules';
 import { texasCoatingRule } from '@scantling/rules/sources';
 import { productSheet, solvents } from '../cautions.ts';
+import { LB_PER_GAL } from '../lb-per-gal.ts';
 
 const limits = {
   vocGPerL: { min: 0, max: 1000 },
@@ -42,8 +43,6 @@ export function vocOfSolids(input: VocOfSolidsInput): VocOfSolids {
   );
   return { perSolidsGPerL: plusZero(vocGPerL / (1 - vocGPerL / solventDensityGPerL)) };
 }
-
-const LB_PER_GAL = 119.82642731689663;
 
 export const vocOfSolidsRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/voc-of-solids',

@@ -1,7 +1,9 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { oilyRags, productSheet, solvents, thinWithin } from '../cautions.ts';
+import { batchLimits, solidsLimits } from '../mixing.ts';
+import { mixingCard } from '../mixing-card.ts';
 
-const limits = { batchMl: { min: 0, max: 1_000_000 }, volumeSolidsPct: { min: 1, max: 100 } } as const;
+const limits = { batchMl: batchLimits, volumeSolidsPct: solidsLimits } as const;
 
 export interface WipingVarnishInput {
   /** Volume of the whole mix, mL, 0 to 1 000 000. */
@@ -43,13 +45,8 @@ export const wipingVarnishRule = /* @__PURE__ */ defineRule(() => ({
   summary: 'Varnish thinned with as much thinner again, so that it can be wiped on in thin coats.',
   basis: 'convention',
   inputs: {
-    batchMl: { kind: 'number', label: 'Batch', unit: 'mL', ...limits.batchMl },
-    volumeSolidsPct: {
-      kind: 'number',
-      label: 'Solids by volume of the varnish',
-      unit: '%',
-      ...limits.volumeSolidsPct,
-    },
+    batchMl: mixingCard().batchMl,
+    volumeSolidsPct: { ...mixingCard().volumeSolidsPct, label: 'Solids by volume of the varnish' },
   },
   outputs: {
     varnishMl: { label: 'Varnish', unit: 'mL' },
