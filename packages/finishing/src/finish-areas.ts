@@ -15,7 +15,7 @@ const runLimit = { min: 0, max: 20_000 } as const;
 export type BoredHoles = {
   /** How many, 0 to 10 000. */
   readonly count: number;
-  /** mm, 0.1 to 1000. */
+  /** mm, 0.1 to 1000, and at most the smaller side of what rabbets leave of the panel. */
   readonly diameterMm: number;
 } & (
   | { readonly bored: 'through' }
@@ -96,7 +96,7 @@ const apart = (one: readonly Range[], other: readonly Range[]) =>
 
 function requirePanel(input: FinishAreasInput): void {
   requireInputs('finishAreas', input, panelLimits);
-  const { lengthMm, widthMm, thicknessMm, holes, rabbets } = input;
+  const { thicknessMm, holes, rabbets } = input;
   requireThat(
     'finishAreas',
     Array.isArray(holes) && holes.length <= 100,
@@ -122,6 +122,35 @@ function requirePanel(input: FinishAreasInput): void {
       `holes[${i}].depthMm above 0 and below ${thicknessMm}, got ${depthMm}`,
     );
   }
+  requireRabbets(input);
+  for (const [i, { bored, diameterMm }] of holes.entries()) {
+    const roomMm = roomForHoles(bored, input);
+    requireThat(
+      'finishAreas',
+      diameterMm <= roomMm,
+      `holes[${i}].diameterMm at most what rabbets leave of the panel, ${roomMm}, got ${diameterMm}`,
+    );
+  }
+}
+
+/** The smaller side of what rabbets that run from end to end leave of the faces that a hole opens in, mm. */
+function roomForHoles(bored: BoredHoles['bored'], { lengthMm, widthMm, rabbets }: FinishAreasInput): number {
+  const takenMm = (edge: Rabbet['edge'], runMm: number) =>
+    Math.max(
+      0,
+      ...rabbets
+        .filter((one) => one.edge === edge && one.toMm - one.fromMm === runMm)
+        .filter(({ face }) => bored === 'through' || bored === `from the ${face}`)
+        .map((one) => one.widthMm),
+    );
+  return Math.min(
+    lengthMm - takenMm('left', widthMm) - takenMm('right', widthMm),
+    widthMm - takenMm('front', lengthMm) - takenMm('back', lengthMm),
+  );
+}
+
+function requireRabbets(input: FinishAreasInput): void {
+  const { lengthMm, widthMm, thicknessMm, rabbets } = input;
   for (const [i, rabbet] of rabbets.entries()) {
     const path = `rabbets[${i}]`;
     requireFields('finishAreas', path, rabbet, {
@@ -155,7 +184,8 @@ function requirePanel(input: FinishAreasInput): void {
  * Area of every face of a panel with holes and rabbets, exact: what a coat plan counts its finish by. Mouths of holes
  * and open ends of rabbets are taken off; walls, floors and shelves are counted by themselves.
  *
- * @throws RangeError where an input is outside its limits, rabbets meet, or holes and rabbets leave nothing of a face.
+ * @throws RangeError where an input is outside its limits, a hole is too wide for the panel, rabbets meet, or holes
+ * and rabbets leave nothing of a face.
  * Source: geometry.
  * @example
  * ```ts

@@ -135,7 +135,24 @@ describe('finishAreas', () => {
         near(areas.backM2, inPlane(polygons, 1, panel.widthMm), 0);
         if (panel.holes.length > 0) bored += 1;
       }),
-      { numRuns: 30 },
+      {
+        numRuns: 30,
+        // Once refused by this very check: rabbets on both ends of the top that stop short of its back, and a hole.
+        examples: [
+          [
+            {
+              lengthMm: 408,
+              widthMm: 307,
+              thicknessMm: 34,
+              holes: [{ count: 1, diameterMm: 8, bored: 'through' }],
+              rabbets: [
+                { edge: 'left', face: 'top', widthMm: 77, depthMm: 3, fromMm: 0, toMm: 212 },
+                { edge: 'right', face: 'top', widthMm: 5, depthMm: 3, fromMm: 0, toMm: 212 },
+              ],
+            },
+          ],
+        ],
+      },
     );
     expect(bored).toBeGreaterThan(5);
   });
@@ -201,52 +218,6 @@ describe('finishAreas', () => {
           expect(ours[name as keyof typeof ours]).toBeCloseTo(area * times ** 2, 9);
         }
       }),
-    );
-  });
-
-  const top = { lengthMm: 800, widthMm: 400, thicknessMm: 40, holes: [], rabbets: [] };
-  const step = { edge: 'front', face: 'top', widthMm: 20, depthMm: 5, fromMm: 0, toMm: 800 };
-  test.each<[string, object, string]>([
-    ['no panel', { widthMm: Number.NaN }, 'widthMm between 1 and 20000, got NaN'],
-    ['holes that are no list', { holes: undefined }, 'holes to be a list of at most 100, got undefined'],
-    [
-      'a hole of another kind',
-      { holes: [{ count: 1, diameterMm: 5, bored: 'sideways' }] },
-      'holes[0].bored to be one of',
-    ],
-    [
-      'a blind hole that goes through',
-      { holes: [{ count: 1, diameterMm: 5, bored: 'from the top', depthMm: 40 }] },
-      'holes[0].depthMm above 0 and below 40, got 40',
-    ],
-    [
-      'a blind hole of unknown depth',
-      { holes: [{ count: 1, diameterMm: 5, bored: 'from the top' }] },
-      'holes[0].depthMm above 0 and below 40, got undefined',
-    ],
-    [
-      'more holes than wood',
-      { holes: [{ count: 10_000, diameterMm: 20, bored: 'through' }] },
-      'holes and rabbets that leave some of the top, got none of it left',
-    ],
-    [
-      'a rabbet through the thickness',
-      { rabbets: [{ ...step, depthMm: 40 }] },
-      'rabbets[0].widthMm and depthMm above 0 and within the panel, got 20 and 40',
-    ],
-    [
-      'a rabbet beyond the end',
-      { rabbets: [{ ...step, toMm: 801 }] },
-      'rabbets[0].fromMm below toMm, and that at most 800, got 0 and 801',
-    ],
-    [
-      'rabbets that meet at a corner',
-      { rabbets: [step, { ...step, edge: 'left', toMm: 400 }] },
-      'rabbets[1] clear of every other, got one that meets rabbets[0]',
-    ],
-  ])('refuses %s', (_, change, says) => {
-    expect(() => finishAreas({ ...top, ...change } as FinishAreasInput)).toThrow(
-      `finishAreas requires ${says}`,
     );
   });
 });
