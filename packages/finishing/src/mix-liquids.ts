@@ -1,6 +1,6 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { compatible, oilyRags, productSheet, solvents, thinWithin } from './cautions.ts';
-import { vocContent } from './rules/voc-content.ts';
+import { LB_PER_GAL } from './lb-per-gal.ts';
 
 const limits = {
   volumeMl: { min: 0, max: 1_000_000 },
@@ -9,6 +9,9 @@ const limits = {
   volumeSolidsPct: { min: 0, max: 100 },
   massWaterPct: { min: 0, max: 100 },
 } as const;
+
+/** Perchloroethylene, 1620 g/L, is about the heaviest solvent there is in finishes; from memory. */
+const HEAVIEST_SOLVENT_G_PER_L = 1700;
 
 /** A liquid that is mixed, as its data sheet describes it. What is neither solid nor water counts as solvent. */
 export interface LiquidContents {
@@ -47,8 +50,8 @@ export interface MixLiquids extends LiquidContents {
 /**
  * What a mix holds: solids, density and solvent after thinning or blending. Masses and volumes are taken to add up.
  *
- * @throws RangeError where an input is outside its limits, solids and water are more than the whole, or the volumes are
- * all 0.
+ * @throws RangeError where an input is outside its limits, solids and water are more than the whole, a liquid has no
+ * room for its solids, water and solvent, or the volumes are all 0.
  * Source: mass and volume are kept; content of volatile organic compounds as in 40 CFR 59.104(a)(1). No compound is
  * taken to be exempt.
  * @example
@@ -84,6 +87,15 @@ export function mixLiquids(input: MixLiquidsInput): MixLiquids {
       `liquids[${i}].massSolidsPct and massWaterPct at most 100 together, got ${both}`,
     );
     const massG = (volumeMl * densityGPerL) / 1000;
+    const litreMl =
+      10 * liquid.volumeSolidsPct +
+      (10 * densityGPerL * massWaterPct) / input.waterDensityGPerL +
+      (10 * densityGPerL * (100 - both)) / HEAVIEST_SOLVENT_G_PER_L;
+    requireThat(
+      'mixLiquids',
+      litreMl <= 1005,
+      `liquids[${i}] to have room for its solids, water and solvent, got at least ${litreMl} mL of them in a litre`,
+    );
     // Shares of 1 at most, so that rounding never makes a part more than the whole.
     total.volumeMl += volumeMl;
     total.massG += massG;
@@ -95,31 +107,19 @@ export function mixLiquids(input: MixLiquidsInput): MixLiquids {
   requireThat('mixLiquids', volumeMl > 0, `some volume above 0, got ${volumeMl}`);
   const solventG = Math.max(0, massG - solidsG - waterG);
   const waterMl = (waterG * 1000) / input.waterDensityGPerL;
-  const voc = vocOf(solventG, waterG, volumeMl, waterMl);
+  // As in `vocContent`, with nothing exempt.
+  const vocGPerL = waterMl > 0.99 * volumeMl ? null : (solventG * 1000) / (volumeMl - waterMl);
   return {
     volumeMl,
     massG,
     densityGPerL: (massG * 1000) / volumeMl,
-    densityLbPerGal: (massG * 1000) / volumeMl / 119.82642731689663,
+    densityLbPerGal: (massG * 1000) / volumeMl / LB_PER_GAL,
     massSolidsPct: 100 * (solidsG / massG),
     volumeSolidsPct: 100 * (total.solidsMl / volumeMl),
     massWaterPct: 100 * (waterG / massG),
     solventGPerL: (solventG * 1000) / volumeMl,
-    ...voc,
+    vocGPerL,
+    vocLbPerGal: vocGPerL === null ? null : vocGPerL / LB_PER_GAL,
     cautions: [compatible, thinWithin, oilyRags, solvents, productSheet],
   };
-}
-
-/** The content to a litre, of which a litre is taken so that no batch is too small or too large for the rule. */
-function vocOf(solventG: number, waterG: number, volumeMl: number, waterMl: number) {
-  const perLitre = 1000 / volumeMl;
-  if (waterMl > 0.99 * volumeMl) return { vocGPerL: null, vocLbPerGal: null };
-  return vocContent({
-    volatilesG: (solventG + waterG) * perLitre,
-    waterG: waterG * perLitre,
-    exemptG: 0,
-    volumeMl: 1000,
-    waterMl: waterMl * perLitre,
-    exemptMl: 0,
-  });
 }

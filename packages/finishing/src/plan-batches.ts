@@ -1,5 +1,5 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { oilyRags, productSheet, solvents } from './cautions.ts';
+import { oilyRags, productSheet, solvents, twoPart } from './cautions.ts';
 
 const useLimits = {
   atHours: { min: 0, max: 100_000 },
@@ -102,6 +102,7 @@ export function planBatches(input: PlanBatchesInput): PlanBatches {
     batches,
     cautions: [
       'Mixed two-part finish grows hot in a full can, and hotter the more of it stands together: mix what the hour takes, and let leftovers set in a thin layer outdoors.',
+      twoPart,
       oilyRags,
       solvents,
       productSheet,

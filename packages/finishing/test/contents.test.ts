@@ -61,9 +61,13 @@ describe('the problems of a guidebook for finishing shops', () => {
   });
 
   test('1 lb/gal is 119.8 g/L', () => {
-    expectWithin(LB_PER_GAL, 119.8, 0.05, 'converting from English to metric units');
     const { vocGPerL, vocLbPerGal } = mixed(liquid(1, 4));
-    expectWithin((vocGPerL ?? Number.NaN) / (vocLbPerGal ?? Number.NaN), 119.8, 0.05, 'the same');
+    expectWithin(
+      (vocGPerL ?? Number.NaN) / (vocLbPerGal ?? Number.NaN),
+      119.8,
+      0.05,
+      'converting from English to metric',
+    );
   });
 });
 
@@ -83,15 +87,22 @@ test('a worked answer on a water-borne liquid comes out by the mix as well', () 
 });
 
 describe('mixLiquids', () => {
+  /** Solids, water and solvent of a litre by volume, each of its own density, so that they have room in it. */
   const contents: fc.Arbitrary<LiquidContents> = fc
     .record({
       volumeMl: numberArb({ min: 1, max: 5000 }),
-      densityGPerL: numberArb({ min: 700, max: 1300 }),
-      massSolidsPct: numberArb({ min: 0, max: 100 }),
-      volumeSolidsPct: numberArb({ min: 0, max: 100 }),
+      solids: numberArb({ min: 0, max: 1 }),
       wet: numberArb({ min: 0, max: 1 }),
+      solidsDensity: numberArb({ min: 900, max: 2400 }),
+      solventDensity: numberArb({ min: 650, max: 1650 }),
     })
-    .map(({ wet, ...one }) => ({ ...one, massWaterPct: (100 - one.massSolidsPct) * wet }));
+    .map(({ volumeMl, solids, wet, solidsDensity, solventDensity }) => {
+      const water = (1 - solids) * wet * 998;
+      const densityGPerL = solids * solidsDensity + water + (1 - solids) * (1 - wet) * solventDensity;
+      const massSolidsPct = Math.min(100, (100 * solids * solidsDensity) / densityGPerL);
+      const massWaterPct = Math.min(100 - massSolidsPct, (100 * water) / densityGPerL);
+      return { volumeMl, densityGPerL, massSolidsPct, volumeSolidsPct: 100 * solids, massWaterPct };
+    });
   const liquids = fc.array(contents, { minLength: 2, maxLength: 6 });
 
   test('keeps mass, volume, solids, water and solvent', () => {
@@ -174,6 +185,26 @@ describe('mixLiquids', () => {
     );
   });
 
+  test('its content is that of the rule, with nothing exempt', () => {
+    fc.assert(
+      fc.property(liquids, (given) => {
+        const mix = mixed(...given);
+        const waterG = (mix.massG * mix.massWaterPct) / 100;
+        fc.pre(waterG / 0.998 < 0.98 * mix.volumeMl);
+        const { vocGPerL, vocLbPerGal } = vocContent({
+          volatilesG: (mix.massG * (100 - mix.massSolidsPct)) / 100,
+          waterG,
+          exemptG: 0,
+          volumeMl: mix.volumeMl,
+          waterDensityGPerL: 998,
+          exemptDensityGPerL: 790,
+        });
+        close(mix.vocGPerL, vocGPerL, 1e-6);
+        close(mix.vocLbPerGal, vocLbPerGal, 1e-6);
+      }),
+    );
+  });
+
   test('thinning by the mix is thinning by the rule, and water is no solvent', () => {
     const varnish = {
       volumeMl: 400,
@@ -208,6 +239,16 @@ describe('mixLiquids', () => {
       { liquids: [{ ...one, massWaterPct: 50 }], waterDensityGPerL: 998 },
       'liquids[0].massSolidsPct and massWaterPct at most 100 together, got 105',
     ],
+    // 1400 g of water would fill 1400 mL of a litre.
+    [
+      {
+        liquids: [
+          { volumeMl: 100, densityGPerL: 1400, massSolidsPct: 0, volumeSolidsPct: 0, massWaterPct: 100 },
+        ],
+        waterDensityGPerL: 1000,
+      },
+      'liquids[0] to have room for its solids, water and solvent, got at least 1400 mL of them in a litre',
+    ],
     [{ liquids: [{ ...one, volumeMl: 0 }], waterDensityGPerL: 998 }, 'some volume above 0, got 0'],
     [
       { liquids: [{ ...one, densityGPerL: Number.NaN }], waterDensityGPerL: 998 },
@@ -218,11 +259,31 @@ describe('mixLiquids', () => {
   });
 });
 
+const dry = {
+  volatilesG: 400,
+  waterG: 0,
+  exemptG: 0,
+  volumeMl: 1000,
+  waterDensityGPerL: 998,
+  exemptDensityGPerL: 790,
+};
+
+// Water and exempt compounds have a mass and a density, so no volume can contradict them.
+test.each<[object, string]>([
+  [{ waterG: 300, waterDensityGPerL: 0 }, 'waterDensityGPerL between 950 and 1000, got 0'],
+  [{ waterG: 0, waterDensityGPerL: Number.NaN }, 'waterDensityGPerL between 950 and 1000, got NaN'],
+  [{ waterG: 300, exemptG: 101 }, 'waterG and exemptG within volatilesG, got 1 g too much'],
+  [{ waterG: 399.2, volumeMl: 400 }, 'waterG and exemptG to fill at most 99 % of volumeMl, got 400 mL'],
+  [{ volatilesG: 1e6, volumeMl: 1 }, 'volatilesG of at most 2 g/mL, got 1000000 g in 1 mL'],
+])('vocContent refuses %o', (change, says) => {
+  expect(() => vocContent({ ...dry, ...change })).toThrow(`vocContent requires ${says}`);
+});
+
 // Source: 40 CFR 59.400(c)(5) sets no limit for containers of a litre or less; the content is counted the same.
 test('the content is that of any batch, large or small', () => {
   fc.assert(
     fc.property(numberArb({ min: 1, max: 900 }), numberArb({ min: 0.01, max: 1000 }), (grams, times) => {
-      const batch = { volatilesG: grams, waterG: 0, exemptG: 0, volumeMl: 1000, waterMl: 0, exemptMl: 0 };
+      const batch = { ...dry, volatilesG: grams };
       const scaled = { ...batch, volatilesG: grams * times, volumeMl: 1000 * times };
       fc.pre(scaled.volumeMl >= 1);
       close(vocContent(scaled).vocGPerL, vocContent(batch).vocGPerL);

@@ -1,45 +1,43 @@
 import { expectWithin, numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
-import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { thinnedSolids, vocOfSolids, volumeSolids } from '../src/index.ts';
+import { mixLiquids, thinnedSolids, vocOfSolids, volumeSolids } from '../src/index.ts';
 
 const close = (ours: number, theirs: number) =>
   expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(1e-9 * Math.abs(theirs) + 1e-9);
 
-/** g/L in one lb/gal, from a general library for units. */
-const LB_PER_GAL = unit(1, 'lb/gal').toNumber('g/L');
-
 describe('data sheets', () => {
-  // Source: safety data sheet of an oil-modified polyurethane (1999), as text: 7.29 lb/gal, specific gravity 0.88, 66 %
-  // volatile by volume, mineral spirits 58 to 59 % by weight, 4.24 lb/gal or 509 g/L. Density of the spirits from memory.
+  // Source: safety data sheet of an oil-modified polyurethane (1999), maker not named, as text: 7.29 lb/gal, specific
+  // gravity 0.88, 66 % volatile by volume, mineral spirits 58 to 59 % by weight, 4.24 lb/gal or 509 g/L. Density of the
+  // spirits from memory.
   test('of an oil-modified polyurethane agree with themselves', () => {
-    const densityGPerL = 880;
-    expectWithin(densityGPerL / LB_PER_GAL, 7.29, 0.06, 'weight of a gallon, from the specific gravity');
     for (const spiritsPct of [58, 59]) {
-      const solids = volumeSolids({
-        massSolidsPct: 100 - spiritsPct,
-        densityGPerL,
-        volatileDensityGPerL: 780,
+      const finish = { densityGPerL: 880, massSolidsPct: 100 - spiritsPct };
+      const { volumeSolidsPct } = volumeSolids({ ...finish, volatileDensityGPerL: 780 });
+      expectWithin(volumeSolidsPct, 34, 0.7, '100 − 66 % volatile by volume');
+      const mix = mixLiquids({
+        liquids: [{ ...finish, volumeMl: 500, volumeSolidsPct, massWaterPct: 0 }],
+        waterDensityGPerL: 998,
       });
-      expectWithin(solids.volumeSolidsPct, 34, 0.7, '100 − 66 % volatile by volume');
-      expectWithin((spiritsPct / 100) * 7.29, 4.24, 0.065, 'solvent, lb/gal');
+      expectWithin(mix.densityLbPerGal, 7.29, 0.06, 'weight of a gallon, from the specific gravity');
+      expectWithin(mix.vocLbPerGal, 4.24, 0.11, 'solvent, lb/gal');
+      expectWithin(mix.vocGPerL, 509, 12, 'solvent, g/L');
     }
-    expectWithin(4.24 * LB_PER_GAL, 509, 1.5, 'the same in g/L, which the sheet turns with 120');
   });
 
-  // Source: data sheet of a water-borne spar varnish, as text: 8.50 to 8.60 lb/gal (1.02 to 1.03 kg/L), 26.6 to 27.3 %
-  // solids by weight, 24.6 to 25.6 % by volume, below 275 g/L (2.30 lb/gal). What evaporates is nearly all water.
+  // Source: data sheet of a water-borne spar varnish, maker not named, as text: 8.50 to 8.60 lb/gal (1.02 to 1.03 kg/L),
+  // 26.6 to 27.3 % solids by weight, 24.6 to 25.6 % by volume, below 275 g/L (2.30 lb/gal). What evaporates is nearly
+  // all water.
   test('of a water-borne varnish agree with themselves', () => {
-    expectWithin(8.5 * LB_PER_GAL, 1020, 5, 'density, low');
-    expectWithin(8.6 * LB_PER_GAL, 1030, 5, 'density, high');
-    expectWithin(275 / LB_PER_GAL, 2.3, 0.006, 'limit of solvent');
-    const middle = volumeSolids({
-      massSolidsPct: 26.95,
-      densityGPerL: 8.55 * LB_PER_GAL,
-      volatileDensityGPerL: 998,
-    });
-    expectWithin(middle.volumeSolidsPct, 25.1, 0.5, 'solids by volume, middle of the range');
+    const sheet = { densityGPerL: 1025, massSolidsPct: 26.95 };
+    const { volumeSolidsPct } = volumeSolids({ ...sheet, volatileDensityGPerL: 998 });
+    expectWithin(volumeSolidsPct, 25.1, 0.5, 'solids by volume, middle of the range');
+    // At the limit, by hand: 63.8 % of water leave 9.25 % of solvent, 94.8 g in the 344.7 mL that are not water.
+    const liquid = { ...sheet, volumeMl: 1000, volumeSolidsPct, massWaterPct: 63.8 };
+    const mix = mixLiquids({ liquids: [liquid], waterDensityGPerL: 998 });
+    expectWithin(mix.densityLbPerGal, 8.55, 0.05, 'weight of a gallon, 8.50 to 8.60');
+    expectWithin(mix.vocGPerL, 275, 0.5, 'limit of solvent, g/L');
+    expectWithin(mix.vocLbPerGal, 2.3, 0.006, 'limit of solvent, lb/gal');
   });
 });
 
