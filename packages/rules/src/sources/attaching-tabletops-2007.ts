@@ -6,6 +6,5 @@ export const attachingTabletops2007: Source = {
   author: 'M. Rodriguez',
   year: 2007,
   identifier: 'Fine Woodworking, Building Furniture, p. 38–43',
-  url: 'https://issuhub.com/view/index/5674?pageIndex=38',
   note: 'Pages 38 and 39 were seen; the last page is from memory.',
 };

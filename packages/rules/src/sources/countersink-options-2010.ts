@@ -6,5 +6,5 @@ export const countersinkOptions2010: Source = {
   author: 'Woodworker’s Journal',
   year: 2010,
   identifier: 'April 2010, p. 57',
-  url: 'http://zhurnalko.net/=woodworking/woodworkers-journal/2010-34-2--num57',
+  note: 'Seen in a copy of that page.',
 };

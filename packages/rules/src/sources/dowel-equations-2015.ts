@@ -6,5 +6,4 @@ export const dowelEquations2015: Source = {
   author: 'American Wood Council',
   year: 2015,
   identifier: 'Technical Report 12',
-  url: 'https://studylib.net/doc/12742664/general-dowel-equations-for-calculating-lateral-connectio...',
 };

@@ -6,6 +6,5 @@ export const nailWithdrawalNote1965: Source = {
   author: 'Forest Products Laboratory',
   year: 1965,
   identifier: 'Research Note FPL-093',
-  url: 'https://docslib.org/doc/2677380/nail-withdrawal-resistance-of-american-woods',
   note: 'A slight revision of Technical Note 236 of 1958, whose stored copy shows the exponent of G unreadably.',
 };
