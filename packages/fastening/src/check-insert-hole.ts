@@ -42,7 +42,7 @@ export function checkInsertHole(input: CheckInsertHoleInput): CheckedInsertHole 
     ...hole,
     ...verdictOf([
       objectionTo(
-        hole.stockAboveMm,
+        hole.stockAboveTipMm,
         input.leastStockMm,
         (by) => `The bit comes through the face by ${by}`,
         (left) => `The bit leaves ${left} above its tip`,

@@ -1,5 +1,5 @@
 import { requireInputs, requireList, requireThat } from '@scantling/rules';
-import { makersDataFirst, notStructuralDesign } from './cautions.ts';
+import { drillingCare, makersDataFirst, notStructuralDesign } from './cautions.ts';
 import { fallsShort, mm, objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 const limits = {
@@ -92,7 +92,7 @@ export function chooseMachineScrew(input: ChooseMachineScrewInput): ChosenMachin
     status: chosen ? 'pass' : 'fail',
     chosen,
     lengths,
-    cautions: [makersDataFirst, notStructuralDesign],
+    cautions: [makersDataFirst, drillingCare, notStructuralDesign],
   };
 }
 

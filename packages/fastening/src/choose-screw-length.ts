@@ -14,7 +14,7 @@ const limits = {
 /** What is to be screwed to what, with which screws. */
 export interface ChooseScrewLengthInput {
   /**
-   * What lies between the head and the wood, mm each, 0 to 8 layers of 0 to 60: washer, bracket, strip. A layer counts
+   * What lies between the head and the wood, mm each, 0 to 8 layers of 0 to 500 and 500 in all: washer, bracket, strip, rail. A layer counts
    * less by as much as a countersunk head lies below its face.
    */
   readonly layersMm: readonly number[];
@@ -24,7 +24,7 @@ export interface ChooseScrewLengthInput {
   readonly stockLengthsMm: readonly number[];
   /** Share of the length that is threaded, tip included, 0.05 to 1: 2/3 of a common wood screw. */
   readonly threadShare: number;
-  /** The tapered tip, mm, 0 to 100, no longer than the thread of the shortest screw. */
+  /** The tapered tip, mm, 0 to 100; it does not count as thread. */
   readonly tipLengthMm: number;
   /** Least thread within the wood, tip not counted, mm, 0 to 500. */
   readonly leastThreadMm: number;
@@ -56,7 +56,7 @@ export interface ChosenScrewLength {
  * `leastPenetration`; the least stock is common practice, no source: more where the top will be planed or sanded.
  *
  * @returns The chosen length with its reasons, and all lengths with what is against them.
- * @throws RangeError where an input is outside its limits or the tip is longer than the thread of a screw.
+ * @throws RangeError where an input is outside its limits, or the layers are thicker than 500 mm in all.
  * @example
  * ```ts
  * import { chooseScrewLength } from '@scantling/fastening';
@@ -72,25 +72,21 @@ export function chooseScrewLength(input: ChooseScrewLengthInput): ChosenScrewLen
   const caller = 'chooseScrewLength';
   requireInputs<Omit<ChooseScrewLengthInput, 'layersMm' | 'stockLengthsMm'>>(caller, input, limits);
   const { layersMm, stockLengthsMm, tipLengthMm, threadShare, ...rest } = input;
-  requireList(caller, 'layersMm', layersMm, { min: 0, max: 60, minItems: 0, maxItems: 8 });
+  requireList(caller, 'layersMm', layersMm, { min: 0, max: 500, minItems: 0, maxItems: 8 });
   requireList(caller, 'stockLengthsMm', stockLengthsMm, { min: 1, max: 1000, minItems: 1, maxItems: 60 });
   const byLength = [...new Set(stockLengthsMm)].sort((a, b) => a - b);
-  const shortestThreadMm = threadShare * (byLength[0] as number);
-  requireThat(
-    caller,
-    tipLengthMm <= shortestThreadMm,
-    `tipLengthMm at most the thread of the shortest screw, ${mm(shortestThreadMm)}, got ${tipLengthMm}`,
-  );
   const fixtureThicknessMm = layersMm.reduce((sum, layerMm) => sum + layerMm, 0);
+  requireThat(caller, fixtureThicknessMm <= 500, `layersMm of at most 500 in all, got ${fixtureThicknessMm}`);
   const lengths = byLength.map((lengthMm): ScrewLength => {
+    const threadLengthMm = threadShare * lengthMm;
     const lies = threadEngagement({
       screwLengthMm: lengthMm,
-      threadLengthMm: threadShare * lengthMm,
-      tipLengthMm,
+      threadLengthMm,
+      tipLengthMm: Math.min(tipLengthMm, threadLengthMm),
       fixtureThicknessMm,
       topThicknessMm: rest.topThicknessMm,
     });
-    return { lengthMm, ...lies, ...judge(lengthMm, lies, rest) };
+    return { lengthMm, ...lies, ...judge(lengthMm, lies, tipLengthMm > threadLengthMm, rest) };
   });
   const [chosen = null] = lengths
     .filter(({ status }) => status === 'pass')
@@ -98,7 +94,7 @@ export function chooseScrewLength(input: ChooseScrewLengthInput): ChosenScrewLen
   return {
     status: chosen ? 'pass' : 'fail',
     chosen,
-    why: chosen ? describe(chosen) : `None passes. ${nearest(lengths).reasons.join(' ')}`,
+    why: chosen ? describe(chosen) : `None passes. ${nearest(lengths, rest.leastStockMm)}`,
     fixtureThicknessMm,
     lengths,
     cautions: [measureTheTop, drillingCare, notStructuralDesign],
@@ -108,10 +104,12 @@ export function chooseScrewLength(input: ChooseScrewLengthInput): ChosenScrewLen
 function judge(
   lengthMm: number,
   { threadInWoodMm, penetrationMm, stockAboveTipMm }: ThreadEngagement,
+  allTip: boolean,
   { leastThreadMm, leastStockMm }: Pick<ChooseScrewLengthInput, 'leastThreadMm' | 'leastStockMm'>,
 ): Verdict {
   const it = mm(lengthMm);
   return verdictOf([
+    allTip && `${it} has no thread but its tip.`,
     penetrationMm <= 0
       ? `${it} does not reach the wood.`
       : fallsShort(threadInWoodMm, leastThreadMm) &&
@@ -128,8 +126,12 @@ function judge(
 const describe = ({ lengthMm, threadInWoodMm, stockAboveTipMm }: ScrewLength) =>
   `${mm(lengthMm)}: ${mm(threadInWoodMm)} of thread in the wood, ${mm(stockAboveTipMm)} above the tip.`;
 
-/** Of lengths that all fail, the longest that does not come through; else the shortest. */
-function nearest(lengths: readonly ScrewLength[]): ScrewLength {
-  const within = lengths.filter(({ stockAboveTipMm }) => stockAboveTipMm >= 0);
-  return (within.at(-1) ?? lengths[0]) as ScrewLength;
+/** Of lengths that all fail: what is against the longest that leaves the stock, and against the next, which does not. */
+function nearest(lengths: readonly ScrewLength[], leastStockMm: number): string {
+  const tooLong = lengths.findIndex(({ stockAboveTipMm }) => fallsShort(stockAboveTipMm, leastStockMm));
+  const next = tooLong < 0 ? lengths.length : tooLong;
+  return lengths
+    .slice(Math.max(0, next - 1), next + 1)
+    .flatMap(({ reasons }) => reasons)
+    .join(' ');
 }

@@ -1,18 +1,25 @@
 import { requireInputs, requireThat } from '@scantling/rules';
-import { drillingCare, measureTheTop, stopAgainstTheChuck, tryOnAnOffcut } from './cautions.ts';
+import {
+  drillingCare,
+  measureTheTop,
+  notStructuralDesign,
+  stopAgainstTheChuck,
+  tryOnAnOffcut,
+} from './cautions.ts';
 import { type DepthStopSetting, depthStopSetting } from './rules/depth-stop-setting.ts';
 import {
   type ThreadEngagement,
   type ThreadEngagementInput,
   threadEngagement,
 } from './rules/thread-engagement.ts';
+import { requireScrewParts } from './screw-parts.ts';
 import { mm, objectionTo, type Verdict, verdictOf } from './verdict.ts';
 
 const limits = {
   drilledThroughMm: { min: 0, max: 500 },
   leadHoleShare: { min: 0, max: 1 },
-  leadBitTipMm: { min: 0, max: 100 },
-  shankBitTipMm: { min: 0, max: 100 },
+  leadBitTipLengthMm: { min: 0, max: 100 },
+  shankBitTipLengthMm: { min: 0, max: 100 },
   stopLengthMm: { min: 0, max: 200 },
   leastStockMm: { min: 0, max: 500 },
 } as const;
@@ -27,9 +34,9 @@ export interface PlanDepthStopsInput extends ThreadEngagementInput {
    */
   readonly leadHoleShare: number;
   /** From the tip of the bit for the thread to its full diameter, mm, 0 to 100. */
-  readonly leadBitTipMm: number;
+  readonly leadBitTipLengthMm: number;
   /** From the tip of the bit for the shank to its full diameter, mm, 0 to 100. */
-  readonly shankBitTipMm: number;
+  readonly shankBitTipLengthMm: number;
   /** Length of the stop along the bit, mm, 0 to 200. */
   readonly stopLengthMm: number;
   /** Least wood that stays above any tip, of bit or screw, mm, 0 to 500. */
@@ -69,13 +76,13 @@ export interface DepthStops extends Verdict {
  * turns before its stop is set and held against the edge of the top; the screw is held there before it is driven.
  *
  * @returns Holes, screw and steps; `fail` with its reasons where a tip would come nearer to the face than allowed.
- * @throws RangeError where an input is outside its limits, or more is drilled through than the fixture is thick.
+ * @throws RangeError where an input is outside its limits, the parts of the screw do not fit, or more is drilled through than the fixture is thick.
  * Common practice, no source; the wider hole first is the order of army and navy manuals.
  * @example
  * ```ts
  * import { planDepthStops } from '@scantling/fastening';
  * const screw = { screwLengthMm: 40, threadLengthMm: 27, tipLengthMm: 8, fixtureThicknessMm: 3, topThicknessMm: 45 };
- * const { status, shankHole, leadHole, steps } = planDepthStops({ ...screw, drilledThroughMm: 3, leadHoleShare: 1, leadBitTipMm: 1, shankBitTipMm: 2, stopLengthMm: 12, leastStockMm: 6 });
+ * const { status, shankHole, leadHole, steps } = planDepthStops({ ...screw, drilledThroughMm: 3, leadHoleShare: 1, leadBitTipLengthMm: 1, shankBitTipLengthMm: 2, stopLengthMm: 12, leastStockMm: 6 });
  * status // => 'pass'
  * shankHole.holeDepthMm // => 10
  * leadHole // => { holeDepthMm: 37, shortenedMm: 0, stopFromTipMm: 41, bitOutOfChuckMm: 53, stockAboveTipMm: 7 }
@@ -84,6 +91,7 @@ export interface DepthStops extends Verdict {
  */
 export function planDepthStops(input: PlanDepthStopsInput): DepthStops {
   requireInputs<Omit<PlanDepthStopsInput, keyof ThreadEngagementInput>>('planDepthStops', input, limits);
+  requireScrewParts('planDepthStops', input);
   const screw = threadEngagement(input);
   const { drilledThroughMm, fixtureThicknessMm, topThicknessMm, leastStockMm } = input;
   requireThat(
@@ -93,8 +101,8 @@ export function planDepthStops(input: PlanDepthStopsInput): DepthStops {
   );
   const { penetrationMm, shankInWoodMm, stockAboveTipMm } = screw;
   const leadMm = shankInWoodMm + input.leadHoleShare * (penetrationMm - shankInWoodMm);
-  const shankHole = stoppedHole(shankInWoodMm, input.shankBitTipMm, input);
-  const leadHole = leadMm > shankInWoodMm ? stoppedHole(leadMm, input.leadBitTipMm, input) : null;
+  const shankHole = stoppedHole(shankInWoodMm, input.shankBitTipLengthMm, input);
+  const leadHole = leadMm > shankInWoodMm ? stoppedHole(leadMm, input.leadBitTipLengthMm, input) : null;
   const bored = [
     { name: 'the shank', hole: shankHole },
     { name: 'the thread', hole: leadHole },
@@ -126,7 +134,7 @@ export function planDepthStops(input: PlanDepthStopsInput): DepthStops {
     leadHole,
     screw,
     steps: verdict.status === 'pass' ? steps : [],
-    cautions: [stopAgainstTheChuck, measureTheTop, tryOnAnOffcut, drillingCare],
+    cautions: [stopAgainstTheChuck, measureTheTop, tryOnAnOffcut, drillingCare, notStructuralDesign],
   };
 }
 
@@ -140,7 +148,7 @@ function stoppedHole(
   const holeDepthMm = Math.min(wantedMm, deepestMm);
   if (holeDepthMm <= 0) return null;
   const setting = depthStopSetting({
-    throughMm: drilledThroughMm,
+    drilledThroughMm,
     holeDepthMm,
     bitTipLengthMm,
     stopLengthMm,

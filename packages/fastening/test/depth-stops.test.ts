@@ -12,8 +12,8 @@ const plans: fc.Arbitrary<PlanDepthStopsInput> = fc
     topThicknessMm: numberArb({ min: 10, max: 90 }),
     throughPart: fc.constantFrom(0, 1),
     leadHoleShare: numberArb({ min: 0, max: 1 }),
-    leadBitTipMm: numberArb({ min: 0, max: 6 }),
-    shankBitTipMm: numberArb({ min: 0, max: 6 }),
+    leadBitTipLengthMm: numberArb({ min: 0, max: 6 }),
+    shankBitTipLengthMm: numberArb({ min: 0, max: 6 }),
     stopLengthMm: numberArb({ min: 0, max: 30 }),
     leastStockMm: numberArb({ min: 0, max: 12 }),
   })
@@ -31,8 +31,8 @@ const bench: PlanDepthStopsInput = {
   topThicknessMm: 45,
   drilledThroughMm: 3,
   leadHoleShare: 1,
-  leadBitTipMm: 1,
-  shankBitTipMm: 2,
+  leadBitTipLengthMm: 1,
+  shankBitTipLengthMm: 2,
   stopLengthMm: 12,
   leastStockMm: 6,
 };
@@ -56,8 +56,8 @@ describe('planDepthStops', () => {
       fc.property(plans, (plan) => {
         const { shankHole, leadHole } = planDepthStops(plan);
         const holes = [
-          [shankHole, plan.shankBitTipMm],
-          [leadHole, plan.leadBitTipMm],
+          [shankHole, plan.shankBitTipLengthMm],
+          [leadHole, plan.leadBitTipLengthMm],
         ] as const;
         for (const [hole, tipMm] of holes) {
           if (!hole) continue;
@@ -134,14 +134,29 @@ describe('planDepthStops', () => {
     expect(depthMm(2 / 3)).toBeCloseTo(10 + 18, 9);
   });
 
+  test('a share of nought bores no lead hole, and says nothing against it', () => {
+    const { status, leadHole, shankHole, reasons, steps, cautions } = planDepthStops({
+      ...bench,
+      leadHoleShare: 0,
+    });
+    expect([status, leadHole, reasons, shankHole?.holeDepthMm]).toEqual(['pass', null, [], 10]);
+    expect(steps.filter(({ operation }) => operation === 'bore')).toHaveLength(1);
+    expect(cautions.join(' ')).toMatch(/licensed professional/);
+    fc.assert(
+      fc.property(plans, (plan) => {
+        expect(planDepthStops({ ...plan, leadHoleShare: 0 }).leadHole).toBeNull();
+      }),
+    );
+  });
+
   test('a long brad point makes the lead hole shallower, and at last impossible', () => {
-    const shorter = planDepthStops({ ...bench, leadBitTipMm: 5 });
+    const shorter = planDepthStops({ ...bench, leadBitTipLengthMm: 5 });
     expect([shorter.status, shorter.leadHole?.holeDepthMm, shorter.leadHole?.shortenedMm]).toEqual([
       'pass',
       34,
       3,
     ]);
-    const thin = { ...bench, topThicknessMm: 38, leastStockMm: 1, leadBitTipMm: 28 };
+    const thin = { ...bench, topThicknessMm: 38, leastStockMm: 1, leadBitTipLengthMm: 28 };
     expect(planDepthStops(thin).reasons).toEqual([
       'No lead hole fits below the face with this bit: take one with a shorter tip.',
     ]);
@@ -157,7 +172,7 @@ describe('planDepthStops', () => {
     expect(planDepthStops({ ...bench, fixtureThicknessMm: 41 }).reasons).toEqual([
       'The screw does not reach the wood.',
     ]);
-    expect(planDepthStops({ ...bench, threadLengthMm: 8, shankBitTipMm: 15 }).reasons).toContain(
+    expect(planDepthStops({ ...bench, threadLengthMm: 8, shankBitTipLengthMm: 15 }).reasons).toContain(
       'The hole for the shank cannot be as deep as the shank: its bit would come too near to the face.',
     );
   });
@@ -170,7 +185,11 @@ describe('planDepthStops', () => {
         'planDepthStops requires drilledThroughMm at most fixtureThicknessMm, got 4 and 3',
       ],
       [{ leastStockMm: Number.NaN }, 'planDepthStops requires leastStockMm'],
-      [{ tipLengthMm: 30 }, 'threadEngagement requires tipLengthMm'],
+      [
+        { tipLengthMm: 30 },
+        'planDepthStops requires tipLengthMm <= threadLengthMm <= screwLengthMm, got 30,27,40',
+      ],
+      [{ screwLengthMm: 0 }, 'planDepthStops requires screwLengthMm between 1 and 1000, got 0'],
     ] as const;
     for (const [change, message] of refused) {
       expect(() => planDepthStops({ ...bench, ...change })).toThrow(

@@ -38,8 +38,8 @@ describe('checkInsertHole', () => {
   test('passes exactly where stock and wall are what is asked for', () => {
     fc.assert(
       fc.property(holes, (hole) => {
-        const { status, reasons, stockAboveMm, wallMm } = checkInsertHole(hole);
-        const keeps = stockAboveMm >= hole.leastStockMm - 1e-9 && wallMm >= hole.leastWallMm - 1e-9;
+        const { status, reasons, stockAboveTipMm, wallMm } = checkInsertHole(hole);
+        const keeps = stockAboveTipMm >= hole.leastStockMm - 1e-9 && wallMm >= hole.leastWallMm - 1e-9;
         expect(status).toBe(keeps ? 'pass' : 'fail');
         expect(reasons.length === 0).toBe(keeps);
       }),
@@ -77,6 +77,18 @@ const machineScrews: fc.Arbitrary<ChooseMachineScrewInput> = fc
   }));
 
 describe('chooseMachineScrew', () => {
+  test('says to protect the eyes', () => {
+    const one = {
+      threadFromMm: 0,
+      threadLengthMm: 10,
+      clearDepthMm: 12,
+      leastEngagementMm: 5,
+      leastRoomMm: 1,
+    };
+    const { cautions } = chooseMachineScrew({ ...one, layersMm: [], stockLengthsMm: [10] });
+    expect(cautions.join(' ')).toMatch(/eye protection/);
+  });
+
   test('a screw that passes engages enough and does not strike the bottom', () => {
     fc.assert(
       fc.property(machineScrews, (input) => {

@@ -175,7 +175,7 @@ describe('chooseScrewLength', () => {
   });
 
   test('the bindery bench: brass strip, countersunk screws, and the thread that the European code asks for', () => {
-    const { leastThreadMm } = pointsidePenetration({ diameterMm: 4 });
+    const { leastThreadMm } = pointsidePenetration({ threadDiameterMm: 4 });
     const bench = {
       layersMm: [4],
       topThicknessMm: 45,
@@ -187,7 +187,7 @@ describe('chooseScrewLength', () => {
     };
     // Six diameters, 24 mm, is more than a screw finds here below 5 mm of stock: 0.6 × 40 − 4 = 20 mm at the most.
     expect(chooseScrewLength(bench).why).toBe(
-      'None passes. 45 mm has 23 mm of thread in the wood, less than 24 mm. 45 mm leaves 4 mm above its tip, less than 5 mm.',
+      'None passes. 40 mm has 20 mm of thread in the wood, less than 24 mm. 45 mm has 23 mm of thread in the wood, less than 24 mm. 45 mm leaves 4 mm above its tip, less than 5 mm.',
     );
     const { chosen, lengths } = chooseScrewLength({ ...bench, leastThreadMm: 5 * 4 });
     expect(chosen?.lengthMm).toBe(40);
@@ -210,11 +210,48 @@ describe('chooseScrewLength', () => {
       'None passes. 16 mm does not reach the wood.',
     );
     expect(chooseScrewLength({ ...rest, stockLengthsMm: [25, 60] }).why).toBe(
-      'None passes. 25 mm has 5 mm of thread in the wood, less than 10 mm.',
+      'None passes. 25 mm has 5 mm of thread in the wood, less than 10 mm. 60 mm comes through the face by 20 mm.',
     );
     expect(chooseScrewLength({ ...rest, stockLengthsMm: [50] }).why).toBe(
       'None passes. 50 mm comes through the face by 10 mm.',
     );
+  });
+
+  test('a screw that is too short for its tip fails by itself, not the whole box', () => {
+    const box = {
+      layersMm: [],
+      topThicknessMm: 45,
+      threadShare: 2 / 3,
+      tipLengthMm: 8,
+      leastThreadMm: 15,
+      leastStockMm: 3,
+    };
+    const { chosen, lengths } = chooseScrewLength({ ...box, stockLengthsMm: [10, 40] });
+    expect(chosen?.lengthMm).toBe(40);
+    expect(lengths[0]?.reasons).toContain('10 mm has no thread but its tip.');
+    expect(lengths[0]?.threadInWoodMm).toBe(0);
+    fc.assert(
+      fc.property(tops, numberArb({ min: 0, max: 100 }), (top, tipLengthMm) => {
+        for (const { lengthMm, status } of chooseScrewLength({ ...top, tipLengthMm }).lengths) {
+          if (top.threadShare * lengthMm < tipLengthMm) expect(status).toBe('fail');
+        }
+      }),
+    );
+  });
+
+  test('a screw up through a rail of 80 mm', () => {
+    // By hand: 80 + 2 mm below the top; 110 mm goes 28 mm in, all of it thread but the tip of 5 mm; 40 − 28 = 12 mm above.
+    const rail = {
+      layersMm: [2, 80],
+      topThicknessMm: 40,
+      threadShare: 0.4,
+      tipLengthMm: 5,
+      leastThreadMm: 20,
+      leastStockMm: 6,
+    };
+    const { chosen } = chooseScrewLength({ ...rail, stockLengthsMm: [100, 110, 120] });
+    expect([chosen?.lengthMm, chosen?.stockAboveTipMm]).toEqual([110, 12]);
+    expect(chosen?.threadInWoodMm).toBeCloseTo(23, 9);
   });
 
   test('refuses what is impossible, by name', () => {
@@ -233,7 +270,8 @@ describe('chooseScrewLength', () => {
       [{ stockLengthsMm: [Number.NaN] }, 'stockLengthsMm[0]'],
       [{ topThicknessMm: Number.POSITIVE_INFINITY }, 'topThicknessMm'],
       [{ threadShare: 0 }, 'threadShare'],
-      [{ tipLengthMm: 16 }, 'tipLengthMm at most the thread of the shortest screw, 15 mm'],
+      [{ tipLengthMm: 101 }, 'tipLengthMm between 0 and 100'],
+      [{ layersMm: [300, 300] }, 'layersMm of at most 500 in all, got 600'],
       [{ leastThreadMm: -1 }, 'leastThreadMm'],
       [{ leastStockMm: -1 }, 'leastStockMm'],
     ] as const;
@@ -252,8 +290,8 @@ test('the American and the European least depth of a pulled or pushed screw agre
   // NDS 12.1.5.6 counts the tip, Eurocode 5 8.7.2(3) the thread alone: the same figure, of different lengths.
   fc.assert(
     fc.property(numberArb({ min: 2, max: 12 }), (diameterMm) => {
-      expect(leastPenetration({ diameterMm, fastener: 'woodScrew' }).leastMm).toBeCloseTo(
-        pointsidePenetration({ diameterMm }).leastThreadMm,
+      expect(leastPenetration({ shankDiameterMm: diameterMm, fastener: 'woodScrew' }).leastMm).toBeCloseTo(
+        pointsidePenetration({ threadDiameterMm: diameterMm }).leastThreadMm,
         9,
       );
     }),

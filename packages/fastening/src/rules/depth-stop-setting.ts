@@ -2,7 +2,7 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { drillingCare, measureTheTop, stopAgainstTheChuck } from '../cautions.ts';
 
 const limits = {
-  throughMm: { min: 0, max: 500 },
+  drilledThroughMm: { min: 0, max: 500 },
   holeDepthMm: { min: 0, max: 500 },
   bitTipLengthMm: { min: 0, max: 100 },
   stopLengthMm: { min: 0, max: 200 },
@@ -11,7 +11,7 @@ const limits = {
 
 export interface DepthStopSettingInput {
   /** What the bit passes before it meets the wood, mm, 0 to 500: the bracket or the strip, if drilled in place. */
-  readonly throughMm: number;
+  readonly drilledThroughMm: number;
   /** How deep the hole is to have its full diameter in the wood, mm, 0 to 500. */
   readonly holeDepthMm: number;
   /** From the tip of the bit to its full diameter, mm, 0 to 100: a brad point or the cone of a twist bit. */
@@ -42,13 +42,13 @@ export interface DepthStopSetting {
  * ```ts
  * import { depthStopSetting } from '@scantling/fastening';
  * // A hole 30 mm deep through a 3 mm bracket into a 45 mm top; a twist bit with a tip of 1 mm, a stop of 12 mm
- * depthStopSetting({ throughMm: 3, holeDepthMm: 30, bitTipLengthMm: 1, stopLengthMm: 12, topThicknessMm: 45 }) // => { stopFromTipMm: 34, bitOutOfChuckMm: 46, stockAboveTipMm: 14 }
+ * depthStopSetting({ drilledThroughMm: 3, holeDepthMm: 30, bitTipLengthMm: 1, stopLengthMm: 12, topThicknessMm: 45 }) // => { stopFromTipMm: 34, bitOutOfChuckMm: 46, stockAboveTipMm: 14 }
  * ```
  */
 export function depthStopSetting(input: DepthStopSettingInput): DepthStopSetting {
   requireInputs('depthStopSetting', input, limits);
-  const { throughMm, holeDepthMm, bitTipLengthMm, stopLengthMm, topThicknessMm } = input;
-  const stopFromTipMm = plusZero(throughMm + holeDepthMm + bitTipLengthMm);
+  const { drilledThroughMm, holeDepthMm, bitTipLengthMm, stopLengthMm, topThicknessMm } = input;
+  const stopFromTipMm = plusZero(drilledThroughMm + holeDepthMm + bitTipLengthMm);
   return {
     stopFromTipMm,
     bitOutOfChuckMm: plusZero(stopFromTipMm + stopLengthMm),
@@ -63,11 +63,11 @@ export const depthStopSettingRule = /* @__PURE__ */ defineRule(() => ({
     'How far from the tip of a bit its depth stop goes, how far the bit stands out of the chuck, and what is left above its tip.',
   basis: 'convention',
   inputs: {
-    throughMm: {
+    drilledThroughMm: {
       kind: 'number',
       label: 'Drilled through first',
       unit: 'mm',
-      ...limits.throughMm,
+      ...limits.drilledThroughMm,
       help: 'The bracket or strip that lies on the wood while you drill; nothing, if you drill without it.',
     },
     holeDepthMm: {
@@ -117,12 +117,24 @@ export const depthStopSettingRule = /* @__PURE__ */ defineRule(() => ({
   sources: [],
   examples: [
     {
-      given: { throughMm: 3, holeDepthMm: 30, bitTipLengthMm: 1, stopLengthMm: 12, topThicknessMm: 45 },
+      given: {
+        drilledThroughMm: 3,
+        holeDepthMm: 30,
+        bitTipLengthMm: 1,
+        stopLengthMm: 12,
+        topThicknessMm: 45,
+      },
       expect: { stopFromTipMm: '34.00', bitOutOfChuckMm: '46.00', stockAboveTipMm: '14.00' },
       from: { workedByHand: '3 + 30 + 1 = 34.00 mm; 34 + 12 = 46.00 mm; 45 − 30 − 1 = 14.00 mm' },
     },
     {
-      given: { throughMm: 0, holeDepthMm: 20, bitTipLengthMm: 3.5, stopLengthMm: 10, topThicknessMm: 22 },
+      given: {
+        drilledThroughMm: 0,
+        holeDepthMm: 20,
+        bitTipLengthMm: 3.5,
+        stopLengthMm: 10,
+        topThicknessMm: 22,
+      },
       expect: { stopFromTipMm: '23.50', bitOutOfChuckMm: '33.50', stockAboveTipMm: '-1.50' },
       from: {
         workedByHand:
@@ -131,8 +143,11 @@ export const depthStopSettingRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   laws: [
-    { of: 'stopFromTipMm', by: { throughMm: 'linear', holeDepthMm: 'linear', bitTipLengthMm: 'linear' } },
-    { of: 'bitOutOfChuckMm', by: { stopLengthMm: 'linear', throughMm: 'increasing' } },
+    {
+      of: 'stopFromTipMm',
+      by: { drilledThroughMm: 'linear', holeDepthMm: 'linear', bitTipLengthMm: 'linear' },
+    },
+    { of: 'bitOutOfChuckMm', by: { stopLengthMm: 'linear', drilledThroughMm: 'increasing' } },
     {
       of: 'stockAboveTipMm',
       by: { topThicknessMm: 'linear', holeDepthMm: 'linear', bitTipLengthMm: 'decreasing' },

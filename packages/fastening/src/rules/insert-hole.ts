@@ -32,7 +32,7 @@ export interface InsertHole {
   /** How deep to bore at full diameter, mm. */
   readonly holeDepthMm: number;
   /** Wood left above the tip of the bit, mm; negative where it comes through the face. */
-  readonly stockAboveMm: number;
+  readonly stockAboveTipMm: number;
   /** Wood left between the hole and the edge, mm; negative where the hole breaks out. */
   readonly wallMm: number;
 }
@@ -47,7 +47,7 @@ export interface InsertHole {
  * @example
  * ```ts
  * import { insertHole } from '@scantling/fastening';
- * insertHole({ holeDiameterMm: 9, insertLengthMm: 15, recessMm: 1, roomBelowMm: 3, bitTipLengthMm: 2.5, topThicknessMm: 45, edgeDistanceMm: 30 }) // => { holeDepthMm: 19, stockAboveMm: 23.5, wallMm: 25.5 }
+ * insertHole({ holeDiameterMm: 9, insertLengthMm: 15, recessMm: 1, roomBelowMm: 3, bitTipLengthMm: 2.5, topThicknessMm: 45, edgeDistanceMm: 30 }) // => { holeDepthMm: 19, stockAboveTipMm: 23.5, wallMm: 25.5 }
  * ```
  */
 export function insertHole(input: InsertHoleInput): InsertHole {
@@ -55,7 +55,7 @@ export function insertHole(input: InsertHoleInput): InsertHole {
   const holeDepthMm = input.recessMm + input.insertLengthMm + input.roomBelowMm;
   return {
     holeDepthMm,
-    stockAboveMm: input.topThicknessMm - holeDepthMm - input.bitTipLengthMm,
+    stockAboveTipMm: input.topThicknessMm - holeDepthMm - input.bitTipLengthMm,
     wallMm: plusZero(input.edgeDistanceMm - input.holeDiameterMm / 2),
   };
 }
@@ -107,7 +107,7 @@ export const insertHoleRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: {
     holeDepthMm: { label: 'Depth at full diameter', unit: 'mm' },
-    stockAboveMm: {
+    stockAboveTipMm: {
       label: 'Stock above the bit’s tip',
       unit: 'mm',
       help: 'Negative where it comes through the face.',
@@ -140,7 +140,7 @@ export const insertHoleRule = /* @__PURE__ */ defineRule(() => ({
         topThicknessMm: 45,
         edgeDistanceMm: 30,
       },
-      expect: { holeDepthMm: '19.00', stockAboveMm: '23.50', wallMm: '25.50' },
+      expect: { holeDepthMm: '19.00', stockAboveTipMm: '23.50', wallMm: '25.50' },
       from: {
         workedByHand: '1 + 15 + 3 = 19.00 mm; 45 − 19 − 2.5 = 23.50 mm; 30 − 9 / 2 = 25.50 mm',
       },
@@ -149,7 +149,7 @@ export const insertHoleRule = /* @__PURE__ */ defineRule(() => ({
   laws: [
     { of: 'holeDepthMm', by: { insertLengthMm: 'linear', recessMm: 'linear', roomBelowMm: 'linear' } },
     {
-      of: 'stockAboveMm',
+      of: 'stockAboveTipMm',
       by: { topThicknessMm: 'linear', bitTipLengthMm: 'linear', recessMm: 'decreasing' },
     },
     { of: 'wallMm', by: { edgeDistanceMm: 'linear', holeDiameterMm: 'linear' } },

@@ -1,14 +1,7 @@
-import { defineRule, requireInputs, requireThat } from '@scantling/rules';
+import { defineRule } from '@scantling/rules';
 import { structuralAnalysisLibrary, woodScrewSizesPage } from '@scantling/rules/sources';
 import { drillingCare, measureTheTop } from '../cautions.ts';
-
-const limits = {
-  screwLengthMm: { min: 1, max: 1000 },
-  threadLengthMm: { min: 0, max: 1000 },
-  tipLengthMm: { min: 0, max: 100 },
-  fixtureThicknessMm: { min: 0, max: 500 },
-  topThicknessMm: { min: 1, max: 500 },
-} as const;
+import { partLimits as limits, partsFit, requireScrewParts } from '../screw-parts.ts';
 
 export interface ThreadEngagementInput {
   /** Length of the screw as it is sold, mm, 1 to 1000: under a round or hexagon head, over all with a countersunk one. */
@@ -34,9 +27,6 @@ export interface ThreadEngagement {
   readonly stockAboveTipMm: number;
 }
 
-const partsFit = ({ screwLengthMm, threadLengthMm, tipLengthMm }: ThreadEngagementInput) =>
-  tipLengthMm <= threadLengthMm && threadLengthMm <= screwLengthMm;
-
 /**
  * How a screw lies in a top: what of its thread and of its shank is within the wood, how deep it goes, and what is
  * left above its tip. The shank eats in where the fixture is thinner than the shank is long.
@@ -53,13 +43,8 @@ const partsFit = ({ screwLengthMm, threadLengthMm, tipLengthMm }: ThreadEngageme
  * ```
  */
 export function threadEngagement(input: ThreadEngagementInput): ThreadEngagement {
-  requireInputs('threadEngagement', input, limits);
+  requireScrewParts('threadEngagement', input);
   const { screwLengthMm, threadLengthMm, tipLengthMm, fixtureThicknessMm, topThicknessMm } = input;
-  requireThat(
-    'threadEngagement',
-    partsFit(input),
-    `tipLengthMm <= threadLengthMm <= screwLengthMm, got ${[tipLengthMm, threadLengthMm, screwLengthMm]}`,
-  );
   const faceMm = fixtureThicknessMm + topThicknessMm;
   const threadFromMm = screwLengthMm - threadLengthMm;
   /** What a stretch of the screw has in common with the wood. */
