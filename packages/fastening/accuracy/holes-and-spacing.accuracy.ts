@@ -21,10 +21,10 @@ const thickest = (thicknessMm: number, edgeMm: number, diameterMm: number) =>
   (thicknessMm * diameterMm) / (2 * edgeMm);
 
 const ofMm = 1;
-const lateral = { diameterMm: ofMm, loadAngleDeg: 0 } as const;
+const lateral = { threadDiameterMm: ofMm, loadToGrainDeg: 0 } as const;
 const drivenMm = screwSpacing({ ...lateral, densityKgPerM3: 480, hole: 'none' }).plainEdgeMm;
 const drilledMm = screwSpacing({ ...lateral, densityKgPerM3: 480, hole: 'predrilled' }).plainEdgeMm;
-const pulledMm = pulledScrewSpacing({ diameterMm: ofMm }).edgeMm;
+const pulledMm = pulledScrewSpacing({ threadDiameterMm: ofMm }).edgeMm;
 
 /** Gauge, root diameter, and drills for softwood and hardwood by 70 and 90 % of it, in, drills in 64ths. */
 const drills = [

@@ -20,7 +20,7 @@ import {
 } from '../test/printed-resistance.ts';
 
 /** A tenth of an inch thick, ten inches deep. */
-const oneSquareInch = { diameterMm: 2.54, threadMm: 254, penetrationMm: 254 };
+const oneSquareInch = { shankDiameterMm: 2.54, diameterMm: 2.54, threadInWoodMm: 254, penetrationMm: 254 };
 
 const tables: readonly AccuracyTable[] = [
   {
@@ -33,8 +33,8 @@ const tables: readonly AccuracyTable[] = [
       ours:
         lagScrewWithdrawalReference({
           ovendrySpecificGravityRatio,
-          diameterMm: diameterIn * MM_PER_IN,
-          threadMm: MM_PER_IN,
+          shankDiameterMm: diameterIn * MM_PER_IN,
+          threadInWoodMm: MM_PER_IN,
           grain: 'side',
         }).referenceN / N_PER_LBF,
       known: 0.5,
@@ -84,10 +84,10 @@ const tables: readonly AccuracyTable[] = [
     decimals: 1,
     deviations: (['hardwood', 'softwood'] as const).flatMap((wood) =>
       lateralCoefficients[wood].flatMap(([airDrySpecificGravityRatio = 0, ...row]) =>
-        (['nail', 'screw', 'lagScrew'] as const).map((fastener, i) => ({
+        (['nail', 'woodScrew', 'lagScrew'] as const).map((fastener, i) => ({
           printed: row[i] ?? Number.NaN,
           ours:
-            (lateralTestValue({ wood, fastener, airDrySpecificGravityRatio, diameterMm: MM_PER_IN })
+            (lateralTestValue({ wood, fastener, airDrySpecificGravityRatio, shankDiameterMm: MM_PER_IN })
               .proportionalLimitN ?? Number.NaN) / N_PER_LBF,
           known: 5,
           confirmed: 'memory' as const,
@@ -127,7 +127,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`commonNailTable`, recalled in inches: Wood Handbook, Table 8-1, metric, diameters',
     unit: 'mm',
     decimals: 3,
-    deviations: commonNailTable.flatMap(({ size, diameterIn }) => {
+    deviations: commonNailTable.rows.flatMap(({ size, diameterIn }) => {
       const metric = metricNails[size];
       return metric
         ? [{ printed: metric[1], ours: diameterIn * MM_PER_IN, known: 0.005, confirmed: 'text' as const }]

@@ -8,8 +8,8 @@ const limits = {
   heightMm: { min: 0, max: 5000 },
   lineSpacingMm: { min: 1, max: 5000 },
   framesCount: { min: 1, max: 100, integer: true },
-  withdrawalN: onePerScrew,
-  lateralN: onePerScrew,
+  allowedWithdrawalN: onePerScrew,
+  allowedLateralN: onePerScrew,
 } as const;
 
 /**
@@ -26,7 +26,7 @@ export interface RackedTop extends PulledScrew {
   /** Leg frames that share the push, 1 to 100. */
   readonly framesCount: number;
   /** What one screw may be given across its shank, N, 1 to 1 000 000. */
-  readonly lateralN: number;
+  readonly allowedLateralN: number;
 }
 
 /** What may give way in a screw that is pulled and pushed sideways. */
@@ -64,7 +64,7 @@ export interface ScrewsAgainstRacking {
  * import { countScrewsAgainstRacking } from '@scantling/fastening';
  * // 300 N at 850 mm on two frames, rows 500 mm apart: 300 × 850 / 500 / 2 = 255 N on each row that is pulled
  * const racked = countScrewsAgainstRacking({
- *   pushN: 300, heightMm: 850, lineSpacingMm: 500, framesCount: 2, withdrawalN: 540, pullThroughN: null, lateralN: 360,
+ *   pushN: 300, heightMm: 850, lineSpacingMm: 500, framesCount: 2, allowedWithdrawalN: 540, allowedPullThroughN: null, allowedLateralN: 360,
  * });
  * racked.totalCount // => 4
  * racked.screwPullN // => 255
@@ -74,21 +74,34 @@ export interface ScrewsAgainstRacking {
  * ```
  */
 export function countScrewsAgainstRacking(input: RackedTop): ScrewsAgainstRacking {
-  const { pushN, heightMm, lineSpacingMm, framesCount, withdrawalN, pullThroughN, lateralN } = input ?? {};
+  const {
+    pushN,
+    heightMm,
+    lineSpacingMm,
+    framesCount,
+    allowedWithdrawalN,
+    allowedPullThroughN,
+    allowedLateralN,
+  } = input ?? {};
   requireInputs(
     'countScrewsAgainstRacking',
-    { pushN, heightMm, lineSpacingMm, framesCount, withdrawalN, lateralN },
+    { pushN, heightMm, lineSpacingMm, framesCount, allowedWithdrawalN, allowedLateralN },
     limits,
   );
-  requirePullThrough('countScrewsAgainstRacking', pullThroughN);
+  requirePullThrough('countScrewsAgainstRacking', allowedPullThroughN);
   const rowPullN = plusZero((pushN * heightMm) / lineSpacingMm / framesCount);
   const rowSidewaysN = plusZero(pushN / framesCount / 2);
-  const angleDeg = (Math.atan2(heightMm, lineSpacingMm / 2) * 180) / Math.PI;
-  const { allowedN } = combinedLoad({ withdrawalN, lateralN, angleDeg, fastener: 'screw' });
+  const loadToFaceDeg = (Math.atan2(heightMm, lineSpacingMm / 2) * 180) / Math.PI;
+  const { allowedN } = combinedLoad({
+    allowedWithdrawalN,
+    allowedLateralN,
+    loadToFaceDeg,
+    fastener: 'woodScrew',
+  });
   const ofOneScrew: Readonly<Record<RackingLimit, number>> = {
-    withdrawal: rowPullN / withdrawalN,
-    head: pullThroughN === null ? 0 : rowPullN / pullThroughN,
-    lateral: rowSidewaysN / lateralN,
+    withdrawal: rowPullN / allowedWithdrawalN,
+    head: allowedPullThroughN === null ? 0 : rowPullN / allowedPullThroughN,
+    lateral: rowSidewaysN / allowedLateralN,
     combined: Math.hypot(rowPullN, rowSidewaysN) / allowedN,
   };
   const byUse = (Object.entries(ofOneScrew) as [RackingLimit, number][]).sort((a, b) => b[1] - a[1]);

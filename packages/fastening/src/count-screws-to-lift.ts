@@ -5,19 +5,20 @@ import { leastCount, onePerScrew, type PulledScrew, requirePullThrough } from '.
 const STANDARD_GRAVITY = 9.806_65;
 
 const limits = {
-  topMassKg: { min: 0, max: 5000 },
-  loadMassKg: { min: 0, max: 5000 },
+  hangingMassKg: { min: 0, max: 10_000 },
   offCentrePct: { min: 0, max: 100 },
   liftFactor: { min: 1, max: 5 },
-  withdrawalN: onePerScrew,
+  allowedWithdrawalN: onePerScrew,
 } as const;
 
-/** A top that hangs on screws along two opposite edges while it is lifted with what lies on it. */
-export interface LiftedTop extends PulledScrew {
-  /** Mass of the top, kg, 0 to 5000. */
-  readonly topMassKg: number;
-  /** Mass of what is lifted with it, kg, 0 to 5000. */
-  readonly loadMassKg: number;
+/** What hangs on the screws between a top and its base, along two opposite edges, while the whole is lifted. */
+export interface HangingLoad extends PulledScrew {
+  /**
+   * Mass of all that hangs on the screws, kg, 0 to 10 000. Lifted by the edges of its top, a bench hangs its base on them,
+   * with vices, drawers and shelves, and not the top nor what lies on it. A top hung from above by what it is screwed to
+   * hangs itself on them, with what lies on it.
+   */
+  readonly hangingMassKg: number;
   /**
    * How far the centre of mass may lie from the middle between the two rows of screws, % of the way to a row: 0 shares the
    * weight evenly, 100 puts all of it on one row.
@@ -45,18 +46,21 @@ export interface ScrewsToLift {
 }
 
 /**
- * How many screws hold a top that is lifted with its load by two opposite edges, when everything hangs on them: each
- * screw is pulled straight out, the screws of one edge share alike, and either edge may be the one that gets more.
+ * How many screws hold top and base together while the whole is lifted: each is pulled straight out, the screws of one
+ * edge share alike, and either edge may be the one that gets more. What hangs on them depends on where you lift: by the
+ * edges of the top, the base hangs; hung from above by what the top is screwed to, the top hangs, and what lies on it;
+ * lifted by the base, nothing does. The count is for strength alone: to keep the top flat and down takes screws in rows.
  *
- * @param input - Masses in kg, what one screw may be given in N.
+ * @param input - Mass in kg, what one screw may be given in N.
  * @returns The least number of screws along each edge, one or more, and how far they are used.
  * @throws RangeError where a field is outside its limits.
  * @example
  * ```ts
  * import { countScrewsToLift } from '@scantling/fastening';
- * // 45 kg and 60 kg, the centre of mass 20 % off, half as much again for a jerk; 540 N out of the wood, steel under the head
+ * // Lifted by the edges of its top, under which hangs a base of 105 kg: its centre of mass 20 % off, half as much again
+ * // for a jerk; 540 N out of the wood, steel under the head
  * const { perEdgeCount, edgePullN, screwPullN, governs } = countScrewsToLift({
- *   topMassKg: 45, loadMassKg: 60, offCentrePct: 20, liftFactor: 1.5, withdrawalN: 540, pullThroughN: null,
+ *   hangingMassKg: 105, offCentrePct: 20, liftFactor: 1.5, allowedWithdrawalN: 540, allowedPullThroughN: null,
  * });
  * perEdgeCount // => 2
  * edgePullN // => 926.73
@@ -64,18 +68,14 @@ export interface ScrewsToLift {
  * governs // => 'withdrawal'
  * ```
  */
-export function countScrewsToLift(input: LiftedTop): ScrewsToLift {
-  const { topMassKg, loadMassKg, offCentrePct, liftFactor, withdrawalN, pullThroughN } = input ?? {};
-  requireInputs(
-    'countScrewsToLift',
-    { topMassKg, loadMassKg, offCentrePct, liftFactor, withdrawalN },
-    limits,
-  );
-  requirePullThrough('countScrewsToLift', pullThroughN);
+export function countScrewsToLift(input: HangingLoad): ScrewsToLift {
+  const { hangingMassKg, offCentrePct, liftFactor, allowedWithdrawalN, allowedPullThroughN } = input ?? {};
+  requireInputs('countScrewsToLift', { hangingMassKg, offCentrePct, liftFactor, allowedWithdrawalN }, limits);
+  requirePullThrough('countScrewsToLift', allowedPullThroughN);
   const share = (1 + offCentrePct / 100) / 2;
-  const edgePullN = plusZero(liftFactor * STANDARD_GRAVITY * (topMassKg + loadMassKg) * share);
-  const headFirst = pullThroughN !== null && pullThroughN < withdrawalN;
-  const allowedN = headFirst ? pullThroughN : withdrawalN;
+  const edgePullN = plusZero(liftFactor * STANDARD_GRAVITY * hangingMassKg * share);
+  const headFirst = allowedPullThroughN !== null && allowedPullThroughN < allowedWithdrawalN;
+  const allowedN = headFirst ? allowedPullThroughN : allowedWithdrawalN;
   const perEdgeCount = leastCount(edgePullN / allowedN);
   const screwPullN = edgePullN / perEdgeCount;
   return {

@@ -6,6 +6,7 @@ import {
   lagScrewSpacing,
   nailLeadHole,
   predrilledHole,
+  predrilledHoleRule,
   pulledScrewSpacing,
   screwSpacing,
   woodScrewLeadHole,
@@ -67,6 +68,13 @@ describe('lead holes', () => {
     ]);
   });
 
+  test('up to 6 mm the European code asks for no hole in softwood, and leaves the hole in dense wood to tests', () => {
+    const at = (shankDiameterMm: number) => predrilledHole({ shankDiameterMm, wood: 'softwood' });
+    expect(at(6)).toEqual({ threadHoleMm: null, shankHoleMm: null });
+    expect(at(6.01).threadHoleMm).toBeCloseTo(4.207, 9);
+    expect(predrilledHoleRule.cautions?.join(' ')).toMatch(/more than 500 kg\/m³ .* tests/);
+  });
+
   test('the hole of a guide to decks, 5/16 in for a 1/2 in lag screw, lies in the range for southern pine', () => {
     // Prescriptive Residential Wood Deck Construction Guide (American Wood Council), quoted on pages about it; G = 0.55.
     const { smallestThreadHoleMm, largestThreadHoleMm, shankHoleMm } = lagScrewLeadHole({
@@ -109,9 +117,9 @@ describe('lead holes', () => {
 
 describe('spacing', () => {
   const lateral = fc.record({
-    diameterMm: numberArb({ min: 1.5, max: 9 }),
+    threadDiameterMm: numberArb({ min: 1.5, max: 9 }),
     densityKgPerM3: numberArb({ min: 300, max: 500 }),
-    loadAngleDeg: numberArb({ min: 0, max: 90 }),
+    loadToGrainDeg: numberArb({ min: 0, max: 90 }),
   });
 
   test('a drilled hole never asks for more room, and a loaded side never for less', () => {
@@ -135,8 +143,8 @@ describe('spacing', () => {
       fc.property(fc.integer({ min: 6, max: 24 }), (sixtyFourths) => {
         const inches = sixtyFourths / 64;
         const roundedMm = Math.round(inches * 25.4 * 10) / 10;
-        for (const diameterMm of [inches * 25.4, roundedMm]) {
-          const { endMm, edgeMm } = pulledScrewSpacing({ diameterMm });
+        for (const threadDiameterMm of [inches * 25.4, roundedMm]) {
+          const { endMm, edgeMm } = pulledScrewSpacing({ threadDiameterMm });
           expectWithin(endMm / 25.4, 10 * inches, 10 * (0.05 / 25.4) + 1e-9, 'Eurocode 5, Table 8.6: 10d');
           expectWithin(edgeMm / 25.4, 4 * inches, 4 * (0.05 / 25.4) + 1e-9, 'Eurocode 5, Table 8.6: 4d');
         }
@@ -146,14 +154,14 @@ describe('spacing', () => {
 
   test('steel under the heads and bored holes never ask for more room', () => {
     fc.assert(
-      fc.property(numberArb({ min: 2, max: 9 }), (diameterMm) => {
-        const of = (side: 'wood' | 'steel', hole: 'bored' | 'none') =>
-          Object.values(woodScrewSpacing({ diameterMm, side, hole }));
+      fc.property(numberArb({ min: 2, max: 9 }), (shankDiameterMm) => {
+        const of = (side: 'wood' | 'steel', hole: 'predrilled' | 'none') =>
+          Object.values(woodScrewSpacing({ shankDiameterMm, side, hole }));
         const pairs = [
           [of('steel', 'none'), of('wood', 'none')],
-          [of('steel', 'bored'), of('wood', 'bored')],
-          [of('wood', 'bored'), of('wood', 'none')],
-          [of('steel', 'bored'), of('steel', 'none')],
+          [of('steel', 'predrilled'), of('wood', 'predrilled')],
+          [of('wood', 'predrilled'), of('wood', 'none')],
+          [of('steel', 'predrilled'), of('steel', 'none')],
         ];
         for (const [less = [], more = []] of pairs) {
           expect(less.length).toBe(6);
@@ -164,10 +172,10 @@ describe('spacing', () => {
   });
 
   test('a lag screw that is only pulled needs the least room', () => {
-    const pulled = lagScrewSpacing({ diameterMm: 8, load: 'withdrawal' });
+    const pulled = lagScrewSpacing({ shankDiameterMm: 8, load: 'withdrawal' });
     const loads = ['softwoodEnd', 'hardwoodEnd', 'loadedEdge'] as const;
     for (const load of loads) {
-      const sideways = lagScrewSpacing({ diameterMm: 8, load });
+      const sideways = lagScrewSpacing({ shankDiameterMm: 8, load });
       expect(sideways.edgeMm).toBeGreaterThanOrEqual(pulled.edgeMm);
       expect(sideways.endMm).toBeGreaterThanOrEqual(pulled.endMm);
     }

@@ -3,11 +3,15 @@ import { bendingYieldStrength, dowelBearingStrength, lateralResistanceReference 
 import type { LagScrewCell, nailsSideways } from './printed-resistance.ts';
 
 /** Bearing strength as the printed tables take it, rounded to 50 psi. */
-function tabulatedMPa(diameterIn: number, ovendrySpecificGravityRatio: number, angleDeg: number): number {
+function tabulatedMPa(
+  diameterIn: number,
+  ovendrySpecificGravityRatio: number,
+  loadToGrainDeg: number,
+): number {
   const { strengthMPa } = dowelBearingStrength({
     diameterMm: diameterIn * MM_PER_IN,
     ovendrySpecificGravityRatio,
-    angleDeg,
+    loadToGrainDeg,
   });
   return 50 * Math.round(strengthMPa / MPA_PER_PSI / 50) * MPA_PER_PSI;
 }
@@ -16,6 +20,8 @@ function tabulatedMPa(diameterIn: number, ovendrySpecificGravityRatio: number, a
 export function lagScrewLbf(cell: LagScrewCell): number {
   const { diameterIn, ovendrySpecificGravityRatio: g, mainAngleDeg, sideAngleDeg } = cell;
   const { referenceN } = lateralResistanceReference({
+    fastener: 'lagScrew',
+    grain: 'side',
     diameterMm: diameterIn * MM_PER_IN,
     yieldDiameterMm: cell.rootIn * MM_PER_IN,
     mainBearingMm: 8 * diameterIn * MM_PER_IN,
@@ -23,7 +29,7 @@ export function lagScrewLbf(cell: LagScrewCell): number {
     mainStrengthMPa: tabulatedMPa(diameterIn, g, mainAngleDeg),
     sideStrengthMPa: sideAngleDeg === null ? 61_850 * MPA_PER_PSI : tabulatedMPa(diameterIn, g, sideAngleDeg),
     bendingYieldMPa: cell.bendingYieldPsi * MPA_PER_PSI,
-    angleDeg: Math.max(mainAngleDeg, sideAngleDeg ?? 0),
+    loadToGrainDeg: Math.max(mainAngleDeg, sideAngleDeg ?? 0),
   });
   return referenceN / N_PER_LBF;
 }
@@ -32,6 +38,8 @@ export function lagScrewLbf(cell: LagScrewCell): number {
 export function nailLbf({ diameterIn, bendingYieldPsi, sideIn }: (typeof nailsSideways)[number]): number {
   const strengthMPa = tabulatedMPa(diameterIn, 0.5, 0);
   const { referenceN } = lateralResistanceReference({
+    fastener: 'nail',
+    grain: 'side',
     diameterMm: diameterIn * MM_PER_IN,
     yieldDiameterMm: diameterIn * MM_PER_IN,
     mainBearingMm: 9 * diameterIn * MM_PER_IN,
@@ -39,7 +47,7 @@ export function nailLbf({ diameterIn, bendingYieldPsi, sideIn }: (typeof nailsSi
     mainStrengthMPa: strengthMPa,
     sideStrengthMPa: strengthMPa,
     bendingYieldMPa: bendingYieldPsi * MPA_PER_PSI,
-    angleDeg: 0,
+    loadToGrainDeg: 0,
   });
   return referenceN / N_PER_LBF;
 }

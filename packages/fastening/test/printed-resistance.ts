@@ -139,7 +139,7 @@ export const isMisprinted = ({ diameterIn, mainAngleDeg, ovendrySpecificGravityR
   diameterIn === 0.875 && mainAngleDeg === 90 && ovendrySpecificGravityRatio === 0.5;
 
 /**
- * NDS 2018, Table 12N: common nails through wood of 0.50 into the same, as the working notes of an engineer quote it.
+ * NDS 2018, Table 12N: common nails through wood of 0.50 into the same.
  * Diameter, bending yield strength, thickness under the head, pounds.
  */
 export const nailsSideways = table(`

@@ -51,7 +51,7 @@ describe('printed tables', () => {
   });
 
   test('the nails recalled in inches are those of the metric table', () => {
-    const metric = commonNailTable.filter(({ size }) => size in metricNails);
+    const metric = commonNailTable.rows.filter(({ size }) => size in metricNails);
     expect(metric).toHaveLength(10);
     for (const { size, lengthIn, diameterIn } of metric) {
       const [lengthMm, diameterMm] = metricNails[size] as readonly [number, number];
@@ -63,9 +63,11 @@ describe('printed tables', () => {
   test('the rule of before 1991 and the yield limits of today are within half of each other', () => {
     // A No. 10 screw, 3/4 in of the same wood under its head, ten diameters in all: both rules on their own terms.
     for (const [name, group, ovendrySpecificGravityRatio] of groupedWoods) {
-      const wood = { diameterMm: 4.826, ovendrySpecificGravityRatio, angleDeg: 0 };
+      const wood = { diameterMm: 4.826, ovendrySpecificGravityRatio, loadToGrainDeg: 0 };
       const { strengthMPa } = dowelBearingStrength(wood);
       const { referenceN } = lateralResistanceReference({
+        fastener: 'woodScrew',
+        grain: 'side',
         diameterMm: 4.826,
         yieldDiameterMm: 3.8608,
         mainBearingMm: 43.434,
@@ -73,9 +75,9 @@ describe('printed tables', () => {
         mainStrengthMPa: strengthMPa,
         sideStrengthMPa: strengthMPa,
         bendingYieldMPa: 551.58,
-        angleDeg: 0,
+        loadToGrainDeg: 0,
       });
-      const older = screwLateralByGroup({ diameterMm: 4.826, group, grain: 'side' }).allowableN;
+      const older = screwLateralByGroup({ shankDiameterMm: 4.826, group, grain: 'side' }).allowedN;
       expect(older / referenceN, name).toBeGreaterThan(2 / 3);
       expect(older / referenceN, name).toBeLessThan(3 / 2);
     }
@@ -83,16 +85,16 @@ describe('printed tables', () => {
 });
 
 describe('pulled out', () => {
-  const shank = fc.record({ diameterMm: between(3.5, 9), threadMm: between(10, 80) });
+  const shank = fc.record({ shankDiameterMm: between(3.5, 9), threadInWoodMm: between(10, 80) });
   const airDry = between(0.31, 0.65);
 
   test('test values rise with the powers of specific gravity and diameter that their sources state', () => {
     fc.assert(
-      fc.property(shank, airDry, between(1.1, 2), ({ diameterMm, threadMm }, g, times) => {
-        const at = (k: number) => ({ diameterMm, threadMm, airDrySpecificGravityRatio: g * k });
+      fc.property(shank, airDry, between(1.1, 2), ({ shankDiameterMm, threadInWoodMm }, g, times) => {
+        const at = (k: number) => ({ shankDiameterMm, threadInWoodMm, airDrySpecificGravityRatio: g * k });
         const nail = (k: number) => ({
-          diameterMm,
-          penetrationMm: threadMm,
+          diameterMm: shankDiameterMm,
+          penetrationMm: threadInWoodMm,
           airDrySpecificGravityRatio: g * k,
         });
         const ratio = (f: (k: number) => { ultimateN: number }) => f(times).ultimateN / f(1).ultimateN;
@@ -102,7 +104,11 @@ describe('pulled out', () => {
           9,
         );
         expect(ratio((k) => nailWithdrawalUltimate(nail(k)))).toBeCloseTo(times ** 2.5, 9);
-        const thick = (k: number) => ({ ...at(1), diameterMm: diameterMm * k, grain: 'side' as const });
+        const thick = (k: number) => ({
+          ...at(1),
+          shankDiameterMm: shankDiameterMm * k,
+          grain: 'side' as const,
+        });
         expect(ratio((k) => lagScrewWithdrawalUltimate(thick(k)))).toBeCloseTo(times ** 0.75, 9);
       }),
     );
@@ -111,13 +117,13 @@ describe('pulled out', () => {
   test('in the same wood a design value is a fourth to an eighth of the test value, screw, lag screw and nail', () => {
     // The same wood has more specific gravity by its ovendry volume: it swells by about 0.9 % of G for each 1 %.
     fc.assert(
-      fc.property(shank, airDry, ({ diameterMm, threadMm }, airDrySpecificGravityRatio) => {
+      fc.property(shank, airDry, ({ shankDiameterMm, threadInWoodMm }, airDrySpecificGravityRatio) => {
         const wood = { airDrySpecificGravityRatio };
         const dry = {
           ovendrySpecificGravityRatio: airDrySpecificGravityRatio / (1 - 0.108 * airDrySpecificGravityRatio),
         };
-        const screw = { diameterMm, threadMm, grain: 'side' as const };
-        const nail = { diameterMm, penetrationMm: threadMm };
+        const screw = { shankDiameterMm, threadInWoodMm, grain: 'side' as const };
+        const nail = { diameterMm: shankDiameterMm, penetrationMm: threadInWoodMm };
         const pairs = [
           [screwWithdrawalUltimate({ ...screw, ...wood }), screwWithdrawalReference({ ...screw, ...dry })],
           [
@@ -135,7 +141,7 @@ describe('pulled out', () => {
   });
 
   test('end grain holds three quarters of what side grain holds', () => {
-    const screw = { diameterMm: 6, threadMm: 40 };
+    const screw = { shankDiameterMm: 6, threadInWoodMm: 40 };
     for (const of of [screwWithdrawalUltimate, lagScrewWithdrawalUltimate]) {
       const at = (grain: 'side' | 'end') =>
         of({ ...screw, airDrySpecificGravityRatio: 0.6, grain }).ultimateN;
@@ -154,17 +160,50 @@ describe('pushed sideways', () => {
       mainStrengthMPa: between(10, 60),
       sideStrengthMPa: between(10, 600),
       bendingYieldMPa: between(250, 900),
-      angleDeg: between(0, 90),
+      loadToGrainDeg: between(0, 90),
     })
-    .map(({ rootShare, ...rest }) => ({ ...rest, yieldDiameterMm: rootShare * rest.diameterMm }));
+    .map(({ rootShare, ...rest }) => ({
+      ...rest,
+      fastener: 'bolt' as const,
+      grain: 'side' as const,
+      yieldDiameterMm: rootShare * rest.diameterMm,
+    }));
 
   test('the reference value is the least of the six ways to yield', () => {
     fc.assert(
       fc.property(joint, (input) => {
-        const { referenceN, ...modes } = lateralResistanceReference(input);
+        const { referenceN, leastBearingMm, ...modes } = lateralResistanceReference(input);
         expect(Object.keys(modes)).toHaveLength(6);
+        expect(leastBearingMm).toBe(0);
         expect(referenceN).toBe(Math.min(...Object.values(modes)));
         expect(referenceN).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test('in end grain it bears 0.67 of that, and the ways to yield stay what they are', () => {
+    // NDS 2018, § 12.5.2.2: Z times 0.67 in end grain of the piece that holds the point.
+    fc.assert(
+      fc.property(joint, (input) => {
+        const side = lateralResistanceReference(input);
+        const end = lateralResistanceReference({ ...input, grain: 'end' });
+        expect(end).toEqual({ ...side, referenceN: expect.closeTo(0.67 * side.referenceN, 6) });
+      }),
+    );
+  });
+
+  test('no value is given to what is not deep enough by the code: six diameters with the tip, four without', () => {
+    // NDS 2018, § 12.1.5.6 and § 12.1.6.4: 6 D with a tip of 2 D, of which half does not bear; § 12.1.4.6: 4 D.
+    const least = { woodScrew: 6 - 1, nail: 6 - 1, lagScrew: 4 } as const;
+    const kinds = fc.constantFrom('woodScrew', 'nail', 'lagScrew');
+    fc.assert(
+      fc.property(joint, kinds, (input, fastener) => {
+        const leastMm = least[fastener as keyof typeof least] * input.diameterMm;
+        const of = { ...input, fastener: fastener as keyof typeof least };
+        expect(lateralResistanceReference({ ...of, mainBearingMm: leastMm }).referenceN).toBeGreaterThan(0);
+        expect(() => lateralResistanceReference({ ...of, mainBearingMm: 0.99 * leastMm })).toThrow(
+          `lateralResistanceReference requires mainBearingMm of at least ${least[fastener as keyof typeof least]} diameters of a ${fastener}`,
+        );
       }),
     );
   });
@@ -223,11 +262,11 @@ describe('pushed sideways', () => {
       ovendrySpecificGravityRatio: between(0.31, 0.73),
     });
     fc.assert(
-      fc.property(wood, between(0, 90), (of, angleDeg) => {
-        const at = (angle: number) => dowelBearingStrength({ ...of, angleDeg: angle }).strengthMPa;
+      fc.property(wood, between(0, 90), (of, loadToGrainDeg) => {
+        const at = (angle: number) => dowelBearingStrength({ ...of, loadToGrainDeg: angle }).strengthMPa;
         expect(at(90)).toBeLessThan(at(0));
-        expect(at(angleDeg)).toBeLessThanOrEqual(at(0) + 1e-9);
-        expect(at(angleDeg)).toBeGreaterThanOrEqual(at(90) - 1e-9);
+        expect(at(loadToGrainDeg)).toBeLessThanOrEqual(at(0) + 1e-9);
+        expect(at(loadToGrainDeg)).toBeGreaterThanOrEqual(at(90) - 1e-9);
       }),
     );
   });
@@ -236,17 +275,23 @@ describe('pushed sideways', () => {
 test('pulled and pushed at once: the two ends are the two resistances, and a nail is never given more than a screw', () => {
   const newtons = between(10, 5000);
   fc.assert(
-    fc.property(newtons, newtons, between(0, 90), (withdrawalN, lateralN, angleDeg) => {
-      const both = { withdrawalN, lateralN };
-      const screw = (angle: number) => combinedLoad({ ...both, angleDeg: angle, fastener: 'screw' }).allowedN;
-      const nail = (angle: number) => combinedLoad({ ...both, angleDeg: angle, fastener: 'nail' }).allowedN;
+    fc.property(newtons, newtons, between(0, 90), (allowedWithdrawalN, allowedLateralN, loadToFaceDeg) => {
+      const both = { allowedWithdrawalN, allowedLateralN };
+      const screw = (angle: number) =>
+        combinedLoad({ ...both, loadToFaceDeg: angle, fastener: 'woodScrew' }).allowedN;
+      const nail = (angle: number) =>
+        combinedLoad({ ...both, loadToFaceDeg: angle, fastener: 'nail' }).allowedN;
       for (const allowed of [screw, nail]) {
-        expect(allowed(0)).toBeCloseTo(lateralN, 6);
-        expect(allowed(90)).toBeCloseTo(withdrawalN, 6);
+        expect(allowed(0)).toBeCloseTo(allowedLateralN, 6);
+        expect(allowed(90)).toBeCloseTo(allowedWithdrawalN, 6);
       }
-      expect(nail(angleDeg)).toBeLessThanOrEqual(screw(angleDeg) * (1 + 1e-12));
-      expect(screw(angleDeg)).toBeGreaterThanOrEqual(Math.min(withdrawalN, lateralN) * (1 - 1e-12));
-      expect(screw(angleDeg)).toBeLessThanOrEqual(Math.max(withdrawalN, lateralN) * (1 + 1e-12));
+      expect(nail(loadToFaceDeg)).toBeLessThanOrEqual(screw(loadToFaceDeg) * (1 + 1e-12));
+      expect(screw(loadToFaceDeg)).toBeGreaterThanOrEqual(
+        Math.min(allowedWithdrawalN, allowedLateralN) * (1 - 1e-12),
+      );
+      expect(screw(loadToFaceDeg)).toBeLessThanOrEqual(
+        Math.max(allowedWithdrawalN, allowedLateralN) * (1 + 1e-12),
+      );
     }),
   );
 });

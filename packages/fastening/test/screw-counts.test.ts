@@ -4,20 +4,19 @@ import { describe, expect, test } from 'vitest';
 import {
   countScrewsAgainstRacking,
   countScrewsToLift,
-  type LiftedTop,
+  type HangingLoad,
   type RackedTop,
 } from '../src/index.ts';
 
 const between = (min: number, max: number) => numberArb({ min, max });
-const pullThroughN = fc.option(between(50, 3000));
+const allowedPullThroughN = fc.option(between(50, 3000));
 
-const lifted: fc.Arbitrary<LiftedTop> = fc.record({
-  topMassKg: between(0, 300),
-  loadMassKg: between(0, 500),
+const lifted: fc.Arbitrary<HangingLoad> = fc.record({
+  hangingMassKg: between(0, 800),
   offCentrePct: between(0, 100),
   liftFactor: between(1, 3),
-  withdrawalN: between(50, 3000),
-  pullThroughN,
+  allowedWithdrawalN: between(50, 3000),
+  allowedPullThroughN,
 });
 
 const racked: fc.Arbitrary<RackedTop> = fc.record({
@@ -25,9 +24,9 @@ const racked: fc.Arbitrary<RackedTop> = fc.record({
   heightMm: between(0, 1200),
   lineSpacingMm: between(20, 1500),
   framesCount: numberArb({ min: 1, max: 6, integer: true }),
-  withdrawalN: between(50, 3000),
-  pullThroughN,
-  lateralN: between(50, 3000),
+  allowedWithdrawalN: between(50, 3000),
+  allowedPullThroughN,
+  allowedLateralN: between(50, 3000),
 });
 
 /** The least count, by trying one after the other. */
@@ -40,15 +39,14 @@ function tried(holds: (count: number) => boolean): number {
 const ALLOWED = 1 + 1e-9;
 
 describe('lifted by its edges', () => {
-  test('a top of 40 kg with 60 kg, centred, lifted without a jerk', () => {
+  test('a base of 100 kg under the edges of its top, centred, lifted without a jerk', () => {
     // 100 × 9.80665 / 2 = 490.3325 N on an edge; 490.3325 / 250 = 1.96, so 2; 490.3325 / 2 = 245.16625 N, 98.07 % of 250 N
     const { cautions, ...result } = countScrewsToLift({
-      topMassKg: 40,
-      loadMassKg: 60,
+      hangingMassKg: 100,
       offCentrePct: 0,
       liftFactor: 1,
-      withdrawalN: 400,
-      pullThroughN: 250,
+      allowedWithdrawalN: 400,
+      allowedPullThroughN: 250,
     });
     expect(result.edgePullN).toBeCloseTo(490.3325, 9);
     expect(result.screwPullN).toBeCloseTo(245.16625, 9);
@@ -63,16 +61,19 @@ describe('lifted by its edges', () => {
       fc.property(lifted, (input) => {
         const { perEdgeCount, totalCount, edgePullN, screwPullN, utilisationRatio, governs } =
           countScrewsToLift(input);
-        const massKg = input.topMassKg + input.loadMassKg;
-        const pullN = input.liftFactor * massKg * 9.80665 * (0.5 + input.offCentrePct / 200);
-        const allowedN = Math.min(input.withdrawalN, input.pullThroughN ?? Number.POSITIVE_INFINITY);
+        const pullN = input.liftFactor * input.hangingMassKg * 9.80665 * (0.5 + input.offCentrePct / 200);
+        const allowedN = Math.min(
+          input.allowedWithdrawalN,
+          input.allowedPullThroughN ?? Number.POSITIVE_INFINITY,
+        );
         expect(perEdgeCount).toBe(tried((count) => pullN / count <= allowedN * ALLOWED));
         expect(edgePullN).toBeCloseTo(pullN, 6);
         expect(perEdgeCount * screwPullN).toBeCloseTo(edgePullN, 6);
         expect(totalCount).toBe(2 * perEdgeCount);
         expect(utilisationRatio).toBeCloseTo(screwPullN / allowedN, 9);
         expect(utilisationRatio).toBeLessThanOrEqual(ALLOWED);
-        const headFirst = input.pullThroughN !== null && input.pullThroughN < input.withdrawalN;
+        const headFirst =
+          input.allowedPullThroughN !== null && input.allowedPullThroughN < input.allowedWithdrawalN;
         expect(governs).toBe(headFirst ? 'head' : 'withdrawal');
       }),
     );
@@ -80,7 +81,7 @@ describe('lifted by its edges', () => {
 
   test('more mass, a worse balance or a harder jerk never ask for fewer screws', () => {
     const more = fc.record({
-      loadMassKg: between(0, 500),
+      hangingMassKg: between(0, 800),
       offCentrePct: between(0, 100),
       liftFactor: between(1, 3),
     });
@@ -88,7 +89,7 @@ describe('lifted by its edges', () => {
       fc.property(lifted, more, (input, other) => {
         const worse = {
           ...input,
-          loadMassKg: Math.max(input.loadMassKg, other.loadMassKg),
+          hangingMassKg: Math.max(input.hangingMassKg, other.hangingMassKg),
           offCentrePct: Math.max(input.offCentrePct, other.offCentrePct),
           liftFactor: Math.max(input.liftFactor, other.liftFactor),
         };
@@ -99,27 +100,41 @@ describe('lifted by its edges', () => {
     );
   });
 
+  test('a top and a base of different mass: what is lifted by hand and what hangs are told apart', () => {
+    // 45 kg of top on 180 kg of base; one screw may be given 500 N. By the edges of the top the base hangs:
+    // 180 × 9.80665 / 2 = 882.6 N, two screws. Hung from above, the top hangs: 45 × 9.80665 / 2 = 220.65 N, one.
+    const each = { offCentrePct: 0, liftFactor: 1, allowedWithdrawalN: 500, allowedPullThroughN: null };
+    const byItsTop = countScrewsToLift({ ...each, hangingMassKg: 180 });
+    expect(byItsTop.edgePullN).toBeCloseTo(882.5985, 6);
+    expect(byItsTop.perEdgeCount).toBe(2);
+    expect(countScrewsToLift({ ...each, hangingMassKg: 45 }).perEdgeCount).toBe(1);
+  });
+
   test('nothing to lift still takes a screw', () => {
-    const nothing = { topMassKg: -0, loadMassKg: -0, offCentrePct: 0, liftFactor: 1 };
+    const nothing = { hangingMassKg: -0, offCentrePct: 0, liftFactor: 1 };
     const { perEdgeCount, utilisationRatio, screwPullN } = countScrewsToLift({
       ...nothing,
-      withdrawalN: 100,
-      pullThroughN: null,
+      allowedWithdrawalN: 100,
+      allowedPullThroughN: null,
     });
     expect([perEdgeCount, utilisationRatio, screwPullN]).toEqual([1, 0, 0]);
   });
 
   test('refuses what makes no sense, by name', () => {
-    const good = { topMassKg: 40, loadMassKg: 0, offCentrePct: 0, liftFactor: 1, withdrawalN: 100 };
+    const good = { hangingMassKg: 40, offCentrePct: 0, liftFactor: 1, allowedWithdrawalN: 100 };
     const lift = (change: object) => () =>
-      countScrewsToLift({ ...good, pullThroughN: null, ...change } as LiftedTop);
+      countScrewsToLift({ ...good, allowedPullThroughN: null, ...change } as HangingLoad);
     expect(lift({ liftFactor: 0.5 })).toThrow('requires liftFactor between 1 and 5, got 0.5');
-    expect(lift({ withdrawalN: 0 })).toThrow('requires withdrawalN between 1 and 1000000, got 0');
-    expect(lift({ pullThroughN: Number.NaN })).toThrow(
-      'requires pullThroughN between 1 and 1000000, got NaN',
+    expect(lift({ allowedWithdrawalN: 0 })).toThrow(
+      'requires allowedWithdrawalN between 1 and 1000000, got 0',
     );
-    expect(lift({ pullThroughN: undefined })).toThrow('requires pullThroughN between 1 and 1000000');
-    expect(() => countScrewsToLift(undefined as never)).toThrow('requires topMassKg between 0 and 5000');
+    expect(lift({ allowedPullThroughN: Number.NaN })).toThrow(
+      'requires allowedPullThroughN between 1 and 1000000, got NaN',
+    );
+    expect(lift({ allowedPullThroughN: undefined })).toThrow(
+      'requires allowedPullThroughN between 1 and 1000000',
+    );
+    expect(() => countScrewsToLift(undefined as never)).toThrow('requires hangingMassKg between 0 and 10000');
   });
 });
 
@@ -133,9 +148,9 @@ describe('against racking', () => {
       heightMm: 900,
       lineSpacingMm: 300,
       framesCount: 1,
-      withdrawalN: 500,
-      pullThroughN: null,
-      lateralN: 400,
+      allowedWithdrawalN: 500,
+      allowedPullThroughN: null,
+      allowedLateralN: 400,
     });
     expect([result.perLineCount, result.totalCount, result.governs]).toEqual([3, 6, 'combined']);
     expect(result.screwPullN).toBeCloseTo(400, 9);
@@ -162,14 +177,21 @@ describe('against racking', () => {
         const { perLineCount, utilisations, utilisationRatio, governs } = countScrewsAgainstRacking(input);
         const rowPullN = (input.pushN * input.heightMm) / (input.lineSpacingMm * input.framesCount);
         const rowSidewaysN = input.pushN / (2 * input.framesCount);
-        const headN = input.pullThroughN ?? Number.POSITIVE_INFINITY;
+        const headN = input.allowedPullThroughN ?? Number.POSITIVE_INFINITY;
         const holds = (count: number) => {
           const [pull, sideways] = [rowPullN / count, rowSidewaysN / count];
           const both = Math.hypot(pull, sideways);
           // With both parts of the force: R (cos² / Z + sin² / W) is at most 1.
           const combined =
-            both === 0 ? 0 : (sideways ** 2 / input.lateralN + pull ** 2 / input.withdrawalN) / both;
-          const uses = [pull / input.withdrawalN, pull / headN, sideways / input.lateralN, combined];
+            both === 0
+              ? 0
+              : (sideways ** 2 / input.allowedLateralN + pull ** 2 / input.allowedWithdrawalN) / both;
+          const uses = [
+            pull / input.allowedWithdrawalN,
+            pull / headN,
+            sideways / input.allowedLateralN,
+            combined,
+          ];
           return uses.every((use) => use <= ALLOWED);
         };
         expect(perLineCount).toBe(tried(holds));
@@ -197,9 +219,9 @@ describe('against racking', () => {
     const still = { pushN: -0, heightMm: -0, lineSpacingMm: 400, framesCount: 2 };
     const { totalCount, utilisationRatio, screwPullN, screwSidewaysN } = countScrewsAgainstRacking({
       ...still,
-      withdrawalN: 100,
-      pullThroughN: 80,
-      lateralN: 100,
+      allowedWithdrawalN: 100,
+      allowedPullThroughN: 80,
+      allowedLateralN: 100,
     });
     expect([totalCount, utilisationRatio, screwPullN, screwSidewaysN]).toEqual([4, 0, 0, 0]);
   });
@@ -210,16 +232,18 @@ describe('against racking', () => {
       heightMm: 800,
       lineSpacingMm: 400,
       framesCount: 2,
-      withdrawalN: 100,
-      lateralN: 100,
+      allowedWithdrawalN: 100,
+      allowedLateralN: 100,
     };
     const rack = (change: object) => () =>
-      countScrewsAgainstRacking({ ...good, pullThroughN: null, ...change } as RackedTop);
+      countScrewsAgainstRacking({ ...good, allowedPullThroughN: null, ...change } as RackedTop);
     expect(rack({ framesCount: 1.5 })).toThrow(
       'requires framesCount a whole number between 1 and 100, got 1.5',
     );
     expect(rack({ lineSpacingMm: 0 })).toThrow('requires lineSpacingMm between 1 and 5000, got 0');
-    expect(rack({ pullThroughN: '80' })).toThrow('requires pullThroughN between 1 and 1000000, got "80"');
+    expect(rack({ allowedPullThroughN: '80' })).toThrow(
+      'requires allowedPullThroughN between 1 and 1000000, got "80"',
+    );
     expect(() => countScrewsAgainstRacking(null as never)).toThrow('requires pushN between 0 and 100000');
   });
 });

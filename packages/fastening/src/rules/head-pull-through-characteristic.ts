@@ -97,9 +97,8 @@ export const headPullThroughCharacteristicRule = /* @__PURE__ */ defineRule(() =
   sources: [
     {
       source: eurocode5,
-      at: 'Eq. 8.40b, as three open programs of structural engineers state it alike',
-      confirmed: 'text',
-      tier: 'reprint',
+      at: 'Eq. 8.40b',
+      confirmed: 'memory',
     },
   ],
   examples: [

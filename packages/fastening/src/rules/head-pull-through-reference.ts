@@ -2,7 +2,7 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { nds2018 } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { ovendryBasis } from '../withdrawal-terms.ts';
+import { ovendryInput } from '../withdrawal-terms.ts';
 
 const limits = {
   headDiameterMm: { min: 1, max: 100 },
@@ -56,13 +56,7 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
   inputs: {
     headDiameterMm: { kind: 'number', label: 'Head diameter', unit: 'mm', ...limits.headDiameterMm },
     sideMm: { kind: 'number', label: 'Wood under the head', unit: 'mm', ...limits.sideMm },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity, ovendry',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: ovendryBasis,
-    },
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
   },
   outputs: { referenceN: { label: 'Reference design value', unit: 'N' } },
   compute: headPullThroughReference,
@@ -87,7 +81,7 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
       expect: { referenceN: inPounds('132') },
       from: {
         source: nds2018,
-        at: 'Table 12.2F, head of 0.312 in, 1 in, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.2F, head of 0.312 in, 1 in, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
@@ -97,7 +91,7 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
       expect: { referenceN: inPounds('40') },
       from: {
         source: nds2018,
-        at: 'Table 12.2F, head of 0.234 in, 5/16 in, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.2F, head of 0.234 in, 5/16 in, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
@@ -107,7 +101,7 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
       expect: { referenceN: inPounds('239') },
       from: {
         source: nds2018,
-        at: 'Table 12.2F, head of 0.500 in, 1 1/2 in, G 0.42, as the working notes of an engineer quote it',
+        at: 'Table 12.2F, head of 0.500 in, 1 1/2 in, G 0.42',
         confirmed: 'text',
         tier: 'reprint',
       },

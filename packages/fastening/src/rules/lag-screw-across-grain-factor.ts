@@ -2,12 +2,13 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { betweenRows } from '../between-rows.ts';
 import { notStructuralDesign } from '../cautions.ts';
+import { shankInput } from '../withdrawal-terms.ts';
 
-const limits = { diameterMm: { min: 1, max: 50 } } as const;
+const limits = { shankDiameterMm: { min: 1, max: 50 } } as const;
 
 export interface LagScrewAcrossGrainFactorInput {
   /** Diameter of the shank, mm, 1 to 50. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
 }
 
 export interface LagScrewAcrossGrainFactor {
@@ -25,8 +26,8 @@ export interface LagScrewAcrossGrainFactor {
  * @example
  * ```ts
  * import { lagScrewAcrossGrainFactor } from '@scantling/fastening';
- * lagScrewAcrossGrainFactor({ diameterMm: 9.5 }) // => { factorRatio: 0.76 }
- * lagScrewAcrossGrainFactor({ diameterMm: 30 }) // => { factorRatio: null }
+ * lagScrewAcrossGrainFactor({ shankDiameterMm: 9.5 }) // => { factorRatio: 0.76 }
+ * lagScrewAcrossGrainFactor({ shankDiameterMm: 30 }) // => { factorRatio: null }
  * ```
  */
 export function lagScrewAcrossGrainFactor(input: LagScrewAcrossGrainFactorInput): LagScrewAcrossGrainFactor {
@@ -44,7 +45,7 @@ export function lagScrewAcrossGrainFactor(input: LagScrewAcrossGrainFactorInput)
       [22.2, 0.52],
       [25.4, 0.5],
     ],
-    input.diameterMm,
+    input.shankDiameterMm,
   );
   return { factorRatio };
 }
@@ -55,12 +56,12 @@ export const lagScrewAcrossGrainFactorRule = /* @__PURE__ */ defineRule(() => ({
   summary:
     'What the sideways test value of a lag screw is multiplied by where the force goes across the grain.',
   basis: 'measured',
-  inputs: { diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm } },
+  inputs: { shankDiameterMm: shankInput(limits.shankDiameterMm) },
   outputs: { factorRatio: { label: 'Factor', unit: '1' } },
   compute: lagScrewAcrossGrainFactor,
   formula: String.raw`c = f(D), \qquad f(4.8\ \mathrm{mm}) = 1`,
   symbols: { c: 'factor, by the table', D: 'shank diameter' },
-  valid: { diameterMm: [4.8, 25.4] },
+  valid: { shankDiameterMm: [4.8, 25.4] },
   sources: [
     { source: woodHandbook2010, at: 'Table 8-11 up to 5/8 in', confirmed: 'text' },
     {
@@ -83,16 +84,16 @@ export const lagScrewAcrossGrainFactorRule = /* @__PURE__ */ defineRule(() => ({
       [22.2, '0.52'],
       [25.4, '0.50'],
     ] as const
-  ).map(([diameterMm, printed]) => ({
-    given: { diameterMm },
+  ).map(([shankDiameterMm, printed]) => ({
+    given: { shankDiameterMm },
     expect: { factorRatio: printed },
     from: {
       source: woodHandbook2021,
-      at: `Table 8-11, ${diameterMm} mm`,
+      at: `Table 8-11, ${shankDiameterMm} mm`,
       confirmed: 'text' as const,
       tier: 'reprint' as const,
     },
   })),
-  laws: [{ of: 'factorRatio', by: { diameterMm: 'decreasing' } }],
+  laws: [{ of: 'factorRatio', by: { shankDiameterMm: 'decreasing' } }],
   cautions: [notStructuralDesign],
 }));

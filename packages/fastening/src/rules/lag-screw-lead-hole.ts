@@ -1,16 +1,17 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { leadHoleTests2021, nds2018, ndsCommentary1999, woodHandbook2010 } from '@scantling/rules/sources';
 import { drillingCare, notStructuralDesign, tryOnAnOffcut } from '../cautions.ts';
+import { ovendryInput, shankInput } from '../withdrawal-terms.ts';
 
 const limits = {
   shankDiameterMm: { min: 1, max: 40 },
-  ovendrySpecificGravityRatio: { min: 0.05, max: 1.5 },
+  ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface LagScrewLeadHoleInput {
   /** Diameter of the unthreaded shank, mm, 1 to 40. */
   readonly shankDiameterMm: number;
-  /** Specific gravity of the wood, ovendry mass and volume, 0.05 to 1.5. */
+  /** Specific gravity of the wood, ovendry mass and volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
 }
 
@@ -30,7 +31,7 @@ export interface LagScrewLeadHole {
  *
  * @returns Smallest and largest hole for the threads, and the hole for the shank, mm.
  * @throws RangeError where an input is outside its limits.
- * Source: NDS, section 12.1.4.2; from memory.
+ * Source: NDS 2018, § 12.1.4.2.
  * @example
  * ```ts
  * import { lagScrewLeadHole } from '@scantling/fastening';
@@ -58,20 +59,8 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
       'What to bore for the threads and for the shank of a lag screw, by the density of the wood: a range for the threads, the larger for the thicker screw.',
     basis: 'convention',
     inputs: {
-      shankDiameterMm: {
-        kind: 'number',
-        label: 'Shank diameter',
-        unit: 'mm',
-        ...limits.shankDiameterMm,
-        help: 'Where there is no thread.',
-      },
-      ovendrySpecificGravityRatio: {
-        kind: 'number',
-        label: 'Specific gravity',
-        unit: '1',
-        ...limits.ovendrySpecificGravityRatio,
-        help: 'Of the wood that takes the threads, ovendry mass and volume.',
-      },
+      shankDiameterMm: shankInput(limits.shankDiameterMm),
+      ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
     },
     outputs: {
       smallestThreadHoleMm: { label: 'Smallest hole for the threads', unit: 'mm', help: 'For thin screws.' },
@@ -88,7 +77,12 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
     },
     valid: { shankDiameterMm: [6.35, 31.75] },
     sources: [
-      { source: nds2018, at: 'section 12.1.4.2: the three classes and their shares', confirmed: 'memory' },
+      {
+        source: nds2018,
+        at: '§ 12.1.4.2, p. 74: the three classes and their shares',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
       {
         source: woodHandbook2010,
         at: 'ch. 8, lag screws: 65 to 85 % in dense hardwoods, 60 to 75 % in Douglas-fir and southern pine, 40 to 70 % in light softwoods',
@@ -120,6 +114,16 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
         given: { shankDiameterMm: 8, ovendrySpecificGravityRatio: 0.42 },
         expect: { smallestThreadHoleMm: '3.200', largestThreadHoleMm: '5.600' },
         from: { workedByHand: '0.40 × 8 = 3.200 mm; 0.70 × 8 = 5.600 mm' },
+      },
+      {
+        given: { shankDiameterMm: 10, ovendrySpecificGravityRatio: 0.5 },
+        expect: { smallestThreadHoleMm: '4.000', largestThreadHoleMm: '7.000' },
+        from: { workedByHand: '0.5 is still light: 0.40 × 10 = 4.000 mm; 0.70 × 10 = 7.000 mm' },
+      },
+      {
+        given: { shankDiameterMm: 10, ovendrySpecificGravityRatio: 0.6 },
+        expect: { smallestThreadHoleMm: '6.000', largestThreadHoleMm: '7.500' },
+        from: { workedByHand: '0.6 is not yet dense: 0.60 × 10 = 6.000 mm; 0.75 × 10 = 7.500 mm' },
       },
     ],
     laws: [

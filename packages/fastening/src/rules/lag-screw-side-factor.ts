@@ -2,17 +2,18 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { betweenRows } from '../between-rows.ts';
 import { notStructuralDesign } from '../cautions.ts';
+import { shankInput } from '../withdrawal-terms.ts';
 
 const limits = {
   sideMm: { min: 0, max: 200 },
-  diameterMm: { min: 4, max: 30 },
+  shankDiameterMm: { min: 4, max: 30 },
 } as const;
 
 export interface LagScrewSideFactorInput {
   /** Thickness of the wood under the head, mm, 0 to 200. */
   readonly sideMm: number;
   /** Diameter of the shank, mm, 4 to 30. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
 }
 
 export interface LagScrewSideFactor {
@@ -30,8 +31,8 @@ export interface LagScrewSideFactor {
  * @example
  * ```ts
  * import { lagScrewSideFactor } from '@scantling/fastening';
- * lagScrewSideFactor({ sideMm: 20, diameterMm: 8 }) // => { factorRatio: 0.77 }
- * lagScrewSideFactor({ sideMm: 10, diameterMm: 8 }) // => { factorRatio: null }
+ * lagScrewSideFactor({ sideMm: 20, shankDiameterMm: 8 }) // => { factorRatio: 0.77 }
+ * lagScrewSideFactor({ sideMm: 10, shankDiameterMm: 8 }) // => { factorRatio: null }
  * ```
  */
 export function lagScrewSideFactor(input: LagScrewSideFactorInput): LagScrewSideFactor {
@@ -49,7 +50,7 @@ export function lagScrewSideFactor(input: LagScrewSideFactorInput): LagScrewSide
       [6, 1.22],
       [6.5, 1.22],
     ],
-    input.sideMm / input.diameterMm,
+    input.sideMm / input.shankDiameterMm,
   );
   return { factorRatio };
 }
@@ -62,7 +63,7 @@ export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
   basis: 'measured',
   inputs: {
     sideMm: { kind: 'number', label: 'Wood under the head', unit: 'mm', ...limits.sideMm },
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
   },
   outputs: { factorRatio: { label: 'Factor', unit: '1' } },
   compute: lagScrewSideFactor,
@@ -86,10 +87,10 @@ export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
       [6.5, '1.22'],
     ] as const
   ).map(([ratio, printed]) => ({
-    given: { sideMm: 8 * ratio, diameterMm: 8 },
+    given: { sideMm: 8 * ratio, shankDiameterMm: 8 },
     expect: { factorRatio: printed },
     from: { source: woodHandbook2010, at: `Table 8-10, ratio ${ratio}`, confirmed: 'text' as const },
   })),
-  laws: [{ of: 'factorRatio', by: { sideMm: 'increasing', diameterMm: 'decreasing' } }],
+  laws: [{ of: 'factorRatio', by: { sideMm: 'increasing', shankDiameterMm: 'decreasing' } }],
   cautions: [notStructuralDesign],
 }));

@@ -2,19 +2,19 @@ import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/r
 import { nds2005, nds2015, structuralAnalysisLibrary } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign, steelToo } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { ovendryBasis } from '../withdrawal-terms.ts';
+import { grainChoice, ovendryInput, shankInput, threadInWoodInput } from '../withdrawal-terms.ts';
 
 const limits = {
-  diameterMm: { min: 1, max: 50 },
-  threadMm: { min: 0, max: 500 },
+  shankDiameterMm: { min: 1, max: 50 },
+  threadInWoodMm: { min: 0, max: 500 },
   ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface LagScrewWithdrawalReferenceInput {
   /** Diameter of the shank, mm, 1 to 50. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Length of thread in the wood that holds the point, without the tapered tip, mm, 0 to 500. */
-  readonly threadMm: number;
+  readonly threadInWoodMm: number;
   /** Specific gravity: ovendry mass, ovendry volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
   /** Whether the screw stands in side grain or in end grain. */
@@ -37,7 +37,7 @@ export interface LagScrewWithdrawalReference {
  * ```ts
  * import { lagScrewWithdrawalReference } from '@scantling/fastening';
  * // A 1/4 in lag screw with 1 in of thread in wood of 0.50: 225 lb
- * const screw = { diameterMm: 6.35, threadMm: 25.4, ovendrySpecificGravityRatio: 0.5 };
+ * const screw = { shankDiameterMm: 6.35, threadInWoodMm: 25.4, ovendrySpecificGravityRatio: 0.5 };
  * lagScrewWithdrawalReference({ ...screw, grain: 'side' }).referenceN // => 1000.85
  * lagScrewWithdrawalReference({ ...screw, grain: 'end' }).referenceN // => 750.64
  * ```
@@ -46,11 +46,11 @@ export function lagScrewWithdrawalReference(
   input: LagScrewWithdrawalReferenceInput,
 ): LagScrewWithdrawalReference {
   requireInputs('lagScrewWithdrawalReference', input, limits);
-  const { diameterMm, threadMm, ovendrySpecificGravityRatio, grain } = input;
+  const { shankDiameterMm, threadInWoodMm, ovendrySpecificGravityRatio, grain } = input;
   requireChoice('lagScrewWithdrawalReference', 'grain', grain, ['side', 'end']);
   const endGrain = grain === 'end' ? 0.75 : 1;
-  const perInchLbf = 1800 * ovendrySpecificGravityRatio ** 1.5 * (diameterMm / MM_PER_IN) ** 0.75;
-  return { referenceN: plusZero(endGrain * perInchLbf * (threadMm / MM_PER_IN) * N_PER_LBF) };
+  const perInchLbf = 1800 * ovendrySpecificGravityRatio ** 1.5 * (shankDiameterMm / MM_PER_IN) ** 0.75;
+  return { referenceN: plusZero(endGrain * perInchLbf * (threadInWoodMm / MM_PER_IN) * N_PER_LBF) };
 }
 
 export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
@@ -63,22 +63,13 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
     'The pull that the American design code for timber lets a lag screw carry, before its factors for moisture, time and heat.',
   basis: 'measured',
   inputs: {
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
-    threadMm: {
-      kind: 'number',
-      label: 'Thread in the wood',
-      unit: 'mm',
-      ...limits.threadMm,
-      help: 'In the piece that holds the point, without the tapered tip.',
-    },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity, ovendry',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: ovendryBasis,
-    },
-    grain: { kind: 'choice', label: 'Screwed into', options: { side: 'side grain', end: 'end grain' } },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
+    threadInWoodMm: threadInWoodInput(
+      limits.threadInWoodMm,
+      'In the piece that holds the point, without the tapered tip.',
+    ),
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
+    grain: grainChoice(),
   },
   outputs: { referenceN: { label: 'Reference design value', unit: 'N' } },
   compute: lagScrewWithdrawalReference,
@@ -90,26 +81,31 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
     D: 'shank diameter, in',
     p_t: 'thread in the wood, in',
   },
-  valid: { diameterMm: [6.35, 31.75], ovendrySpecificGravityRatio: [0.31, 0.73] },
+  valid: { shankDiameterMm: [6.35, 31.75], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     { source: nds2005, at: 'Eq. 11.2-1, and § 11.2.1.2 on end grain', confirmed: 'text' },
     { source: nds2015, at: 'Table 12.2A, p. 77: thread without the tapered tip', confirmed: 'text' },
   ],
   examples: [
     {
-      given: { diameterMm: 6.35, threadMm: 25.4, ovendrySpecificGravityRatio: 0.5, grain: 'side' },
+      given: { shankDiameterMm: 6.35, threadInWoodMm: 25.4, ovendrySpecificGravityRatio: 0.5, grain: 'side' },
       expect: { referenceN: inPounds('225') },
       from: { source: nds2015, at: 'Table 12.2A, 1/4 in, G 0.50', confirmed: 'text' },
     },
     {
-      given: { diameterMm: 9.525, threadMm: 25.4, ovendrySpecificGravityRatio: 0.5, grain: 'side' },
+      given: {
+        shankDiameterMm: 9.525,
+        threadInWoodMm: 25.4,
+        ovendrySpecificGravityRatio: 0.5,
+        grain: 'side',
+      },
       expect: { referenceN: inPounds('305') },
       from: { source: nds2015, at: 'Table 12.2A, 3/8 in, G 0.50', confirmed: 'text' },
     },
     {
       given: {
-        diameterMm: 12.7,
-        threadMm: 2.1875 * 25.4,
+        shankDiameterMm: 12.7,
+        threadInWoodMm: 2.1875 * 25.4,
         ovendrySpecificGravityRatio: 0.55,
         grain: 'side',
       },
@@ -121,7 +117,7 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
       },
     },
     {
-      given: { diameterMm: 25.4, threadMm: 50.8, ovendrySpecificGravityRatio: 0.64, grain: 'end' },
+      given: { shankDiameterMm: 25.4, threadInWoodMm: 50.8, ovendrySpecificGravityRatio: 0.64, grain: 'end' },
       expect: { referenceN: '6149.2' },
       from: {
         workedByHand:
@@ -132,7 +128,11 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
   laws: [
     {
       of: 'referenceN',
-      by: { diameterMm: 'increasing', threadMm: 'proportional', ovendrySpecificGravityRatio: 'increasing' },
+      by: {
+        shankDiameterMm: 'increasing',
+        threadInWoodMm: 'proportional',
+        ovendrySpecificGravityRatio: 'increasing',
+      },
     },
   ],
   cautions: [ndsDecides, steelToo, notStructuralDesign],

@@ -2,19 +2,19 @@ import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/r
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { notStructuralDesign, steelToo, testValue } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { airDryBasis } from '../withdrawal-terms.ts';
+import { airDryInput, grainChoice, shankInput, threadInWoodInput } from '../withdrawal-terms.ts';
 
 const limits = {
-  diameterMm: { min: 1, max: 50 },
-  threadMm: { min: 0, max: 500 },
+  shankDiameterMm: { min: 1, max: 50 },
+  threadInWoodMm: { min: 0, max: 500 },
   airDrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface LagScrewWithdrawalUltimateInput {
   /** Diameter of the shank, mm, 1 to 50. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Length of thread in the wood that holds the point, without the tapered tip, mm, 0 to 500. */
-  readonly threadMm: number;
+  readonly threadInWoodMm: number;
   /** Specific gravity: ovendry mass, volume at 12 % moisture content, 0.1 to 1.3. */
   readonly airDrySpecificGravityRatio: number;
   /** Whether the screw stands in side grain or in end grain. */
@@ -37,20 +37,22 @@ export interface LagScrewWithdrawalUltimate {
  * ```ts
  * import { lagScrewWithdrawalUltimate } from '@scantling/fastening';
  * // 40 mm of thread of an 8 mm lag screw in sugar maple: 125.4 × 0.63^1.5 × 8^0.75 × 40
- * const screw = { diameterMm: 8, threadMm: 40, airDrySpecificGravityRatio: 0.63 };
+ * const screw = { shankDiameterMm: 8, threadInWoodMm: 40, airDrySpecificGravityRatio: 0.63 };
  * lagScrewWithdrawalUltimate({ ...screw, grain: 'side' }).ultimateN // => 11931.2
- * lagScrewWithdrawalUltimate({ ...screw, threadMm: -1, grain: 'side' }) // throws lagScrewWithdrawalUltimate requires threadMm between 0 and 500, got -1
+ * lagScrewWithdrawalUltimate({ ...screw, threadInWoodMm: -1, grain: 'side' }) // throws lagScrewWithdrawalUltimate requires threadInWoodMm between 0 and 500, got -1
  * ```
  */
 export function lagScrewWithdrawalUltimate(
   input: LagScrewWithdrawalUltimateInput,
 ): LagScrewWithdrawalUltimate {
   requireInputs('lagScrewWithdrawalUltimate', input, limits);
-  const { diameterMm, threadMm, airDrySpecificGravityRatio, grain } = input;
+  const { shankDiameterMm, threadInWoodMm, airDrySpecificGravityRatio, grain } = input;
   requireChoice('lagScrewWithdrawalUltimate', 'grain', grain, ['side', 'end']);
   const share = grain === 'end' ? 0.75 : 1;
   return {
-    ultimateN: plusZero(share * 125.4 * airDrySpecificGravityRatio ** 1.5 * diameterMm ** 0.75 * threadMm),
+    ultimateN: plusZero(
+      share * 125.4 * airDrySpecificGravityRatio ** 1.5 * shankDiameterMm ** 0.75 * threadInWoodMm,
+    ),
   };
 }
 
@@ -63,22 +65,13 @@ export const lagScrewWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   summary: 'The pull at which lag screws came out of wood in tests, on average. It is no design value.',
   basis: 'measured',
   inputs: {
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
-    threadMm: {
-      kind: 'number',
-      label: 'Thread in the wood',
-      unit: 'mm',
-      ...limits.threadMm,
-      help: 'In the piece that holds the point, without the tapered tip.',
-    },
-    airDrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity at 12 %',
-      unit: '1',
-      ...limits.airDrySpecificGravityRatio,
-      help: airDryBasis,
-    },
-    grain: { kind: 'choice', label: 'Screwed into', options: { side: 'side grain', end: 'end grain' } },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
+    threadInWoodMm: threadInWoodInput(
+      limits.threadInWoodMm,
+      'In the piece that holds the point, without the tapered tip.',
+    ),
+    airDrySpecificGravityRatio: airDryInput(limits.airDrySpecificGravityRatio),
+    grain: grainChoice(),
   },
   outputs: { ultimateN: { label: 'Average pull that draws it out', unit: 'N' } },
   compute: lagScrewWithdrawalUltimate,
@@ -90,7 +83,7 @@ export const lagScrewWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
     D: 'shank diameter, mm',
     L: 'thread in the wood, mm',
   },
-  valid: { diameterMm: [5.1, 25.4] },
+  valid: { shankDiameterMm: [5.1, 25.4] },
   sources: [
     { source: woodHandbook2021, at: 'Eq. 8-14, p. 8-12, metric form', confirmed: 'text', tier: 'reprint' },
     {
@@ -102,14 +95,14 @@ export const lagScrewWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   ],
   examples: [
     {
-      given: { diameterMm: 9.5, threadMm: 60, airDrySpecificGravityRatio: 0.5, grain: 'side' },
+      given: { shankDiameterMm: 9.5, threadInWoodMm: 60, airDrySpecificGravityRatio: 0.5, grain: 'side' },
       expect: { ultimateN: '14394' },
       from: {
         workedByHand: '0.5^1.5 = 0.353553; 9.5^0.75 = 5.41119; 125.4 × 0.353553 × 5.41119 × 60 = 14394 N',
       },
     },
     {
-      given: { diameterMm: 16, threadMm: 50, airDrySpecificGravityRatio: 0.64, grain: 'end' },
+      given: { shankDiameterMm: 16, threadInWoodMm: 50, airDrySpecificGravityRatio: 0.64, grain: 'end' },
       expect: { ultimateN: '19261.4' },
       from: {
         workedByHand:
@@ -120,19 +113,23 @@ export const lagScrewWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   laws: [
     {
       of: 'ultimateN',
-      by: { diameterMm: 'increasing', threadMm: 'proportional', airDrySpecificGravityRatio: 'increasing' },
+      by: {
+        shankDiameterMm: 'increasing',
+        threadInWoodMm: 'proportional',
+        airDrySpecificGravityRatio: 'increasing',
+      },
     },
   ],
   peers: [
     {
       name: 'the same in inches and pounds, 8,100 G^(3/2) D^(3/4) L',
       of: 'ultimateN',
-      compute: ({ diameterMm, threadMm, airDrySpecificGravityRatio, grain }) =>
+      compute: ({ shankDiameterMm, threadInWoodMm, airDrySpecificGravityRatio, grain }) =>
         8100 *
         (grain === 'end' ? 0.75 : 1) *
         airDrySpecificGravityRatio ** 1.5 *
-        (diameterMm / MM_PER_IN) ** 0.75 *
-        (threadMm / MM_PER_IN) *
+        (shankDiameterMm / MM_PER_IN) ** 0.75 *
+        (threadInWoodMm / MM_PER_IN) *
         N_PER_LBF,
       // Both constants are rounded as printed: 8,100 is 125.375 in mm and N.
       relative: 2.5e-4,

@@ -1,14 +1,9 @@
-import { defineRule, requireInputs, requireThat } from '@scantling/rules';
-import {
-  dowelEquations2015,
-  formworkHandbook,
-  nds2015,
-  nds2018,
-  structuralAnalysisLibrary,
-} from '@scantling/rules/sources';
+import { defineRule, requireChoice, requireInputs, requireThat } from '@scantling/rules';
+import { dowelEquations2015, formworkHandbook, nds2015, nds2018 } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
-import { inPounds, MM_PER_IN, MPA_PER_PSI } from '../inch-pound.ts';
-import { printedYieldModes } from '../printed-yield-modes.ts';
+import { MM_PER_IN } from '../inch-pound.ts';
+import { printedYieldModes, yieldLimitExamples } from '../printed-yield-modes.ts';
+import { grainChoice } from '../withdrawal-terms.ts';
 
 const length = { min: 0.1, max: 500 } as const;
 const strength = { min: 1, max: 2000 } as const;
@@ -20,26 +15,35 @@ const limits = {
   mainStrengthMPa: strength,
   sideStrengthMPa: strength,
   bendingYieldMPa: strength,
-  angleDeg: { min: 0, max: 90 },
+  loadToGrainDeg: { min: 0, max: 90 },
 } as const;
 
+/** Least bearing length around the point, in diameters: the least penetration, less half of a tip of two diameters. */
+const leastBearing = { woodScrew: 5, lagScrew: 4, nail: 5, bolt: 0 } as const;
+
 export interface LateralResistanceReferenceInput {
+  readonly fastener: keyof typeof leastBearing;
+  /** Whether it stands in side grain or in end grain of the piece that holds the point. */
+  readonly grain: 'side' | 'end';
   /** Nominal diameter, mm, 1 to 25.4. */
   readonly diameterMm: number;
   /** Diameter that bears and bends, mm, 0.5 to 25.4: the root of the thread of a screw, the shank of a nail. */
   readonly yieldDiameterMm: number;
-  /** Length that bears in the piece that holds the point, less half of a tapered tip, mm, 0.1 to 500. */
+  /**
+   * Length that bears in the piece that holds the point, less half of a tapered tip, mm, 0.1 to 500; of screws and nails at
+   * least 5 diameters, of lag screws 4: `leastPenetration`.
+   */
   readonly mainBearingMm: number;
   /** Length that bears in the piece under the head, mm, 0.1 to 500. */
   readonly sideBearingMm: number;
-  /** Dowel bearing strength of the piece that holds the point, MPa, 1 to 2000. */
+  /** Dowel bearing strength of the piece that holds the point, MPa, 1 to 2000; in end grain that across the grain. */
   readonly mainStrengthMPa: number;
   /** Dowel bearing strength of the piece under the head, MPa, 1 to 2000. */
   readonly sideStrengthMPa: number;
   /** Bending yield strength of the screw or nail, MPa, 1 to 2000. */
   readonly bendingYieldMPa: number;
   /** Largest angle between the force and the grain of either piece, 0° to 90°. */
-  readonly angleDeg: number;
+  readonly loadToGrainDeg: number;
 }
 
 export interface LateralResistanceReference {
@@ -55,29 +59,37 @@ export interface LateralResistanceReference {
   readonly hingeSideN: number;
   /** The shank bends in both pieces (mode IV), N. */
   readonly twoHingesN: number;
-  /** Sideways force that the screw may be given, N: the least of the six. */
+  /** Least length that has to bear around the point, mm; 0 for a bolt. */
+  readonly leastBearingMm: number;
+  /** Sideways force that the screw may be given, N: the least of the six, in end grain 0.67 of it. */
   readonly referenceN: number;
 }
 
 const notThicker = ({ diameterMm, yieldDiameterMm }: LateralResistanceReferenceInput) =>
   yieldDiameterMm <= diameterMm;
 
+const deepEnough = ({ fastener, diameterMm, mainBearingMm }: LateralResistanceReferenceInput) =>
+  mainBearingMm >= (leastBearing[fastener] ?? 0) * diameterMm * (1 - 1e-9);
+
 /**
  * The force across its shank that the American design code for timber lets one screw, nail or bolt carry between two
  * pieces that touch, by allowable stress and before its factors: the least of the six ways in which the joint can yield.
+ * It gives no value to a screw, lag screw or nail that is not as deep in the wood as `leastPenetration` says.
  *
  * @returns The six yield loads, each divided by its reduction term, and the least of them as reference value, N.
- * @throws RangeError where an input is outside its limits, or the yield diameter is more than the nominal one.
+ * @throws RangeError where an input is outside its limits, the yield diameter is more than the nominal one, or too little
+ * of the fastener is in the wood around its point.
  * Source: NDS 2018, Tables 12.3.1A and 12.3.1B, in the form of AWC Technical Report 12, Table 1-1.
  * @example
  * ```ts
  * import { bendingYieldStrength, dowelBearingStrength, lateralResistanceReference } from '@scantling/fastening';
  * // A No. 10 screw through 1/2 in of wood of 0.50 into the same wood: 90 lb
- * const { strengthMPa } = dowelBearingStrength({ diameterMm: 4.826, ovendrySpecificGravityRatio: 0.5, angleDeg: 0 });
+ * const { strengthMPa } = dowelBearingStrength({ diameterMm: 4.826, ovendrySpecificGravityRatio: 0.5, loadToGrainDeg: 0 });
  * const bendingYieldMPa = bendingYieldStrength({ diameterMm: 4.826 }).strengthMPa;
- * const screw = { diameterMm: 4.826, yieldDiameterMm: 3.8608, bendingYieldMPa, angleDeg: 0 };
+ * const screw = { fastener: 'woodScrew', grain: 'side', diameterMm: 4.826, yieldDiameterMm: 3.8608, bendingYieldMPa, loadToGrainDeg: 0 };
  * const joint = { mainBearingMm: 43.434, sideBearingMm: 12.7, mainStrengthMPa: strengthMPa, sideStrengthMPa: strengthMPa };
  * lateralResistanceReference({ ...screw, ...joint }).referenceN // => 399.3
+ * lateralResistanceReference({ ...screw, ...joint, mainBearingMm: 5 }) // throws lateralResistanceReference requires mainBearingMm of at least 5 diameters of a woodScrew, 24.13 mm, got 5
  * lateralResistanceReference({ ...screw, ...joint, yieldDiameterMm: 5 }) // throws lateralResistanceReference requires yieldDiameterMm of at most diameterMm, got 5 and 4.826
  * ```
  */
@@ -85,13 +97,22 @@ export function lateralResistanceReference(
   input: LateralResistanceReferenceInput,
 ): LateralResistanceReference {
   requireInputs('lateralResistanceReference', input, limits);
-  const { diameterMm, yieldDiameterMm, angleDeg } = input;
+  const { diameterMm, yieldDiameterMm, loadToGrainDeg, fastener, grain } = input;
+  requireChoice('lateralResistanceReference', 'fastener', fastener, Object.keys(leastBearing));
+  requireChoice('lateralResistanceReference', 'grain', grain, ['side', 'end']);
   requireThat(
     'lateralResistanceReference',
     notThicker(input),
     `yieldDiameterMm of at most diameterMm, got ${yieldDiameterMm} and ${diameterMm}`,
   );
   const { mainBearingMm, sideBearingMm, bendingYieldMPa } = input;
+  const least = leastBearing[fastener];
+  const leastBearingMm = least * diameterMm;
+  requireThat(
+    'lateralResistanceReference',
+    deepEnough(input),
+    `mainBearingMm of at least ${least} diameters of a ${fastener}, ${leastBearingMm} mm, got ${mainBearingMm}`,
+  );
   const mainNPerMm = input.mainStrengthMPa * yieldDiameterMm;
   const sideNPerMm = input.sideStrengthMPa * yieldDiameterMm;
   const mainPart = (mainNPerMm * mainBearingMm ** 2) / 4;
@@ -104,7 +125,7 @@ export function lateralResistanceReference(
   };
   // Table 12.3.1B: thin shanks have one term for all modes, thick ones three, and turn it up across the grain.
   const thin = Math.max(2.2, (10 * yieldDiameterMm) / MM_PER_IN + 0.5);
-  const turned = diameterMm < 6.35 ? 1 : 1 + angleDeg / 360;
+  const turned = diameterMm < 6.35 ? 1 : 1 + loadToGrainDeg / 360;
   const reduction = (thick: number) => turned * (yieldDiameterMm < 6.35 ? thin : thick);
   const modes = {
     bearingMainN: (mainNPerMm * mainBearingMm) / reduction(4),
@@ -114,16 +135,26 @@ export function lateralResistanceReference(
     hingeSideN: load(2, 1, sideBearingMm / 2, hinge + sidePart) / reduction(3.2),
     twoHingesN: load(2, 2, 0, 2 * hinge) / reduction(3.2),
   };
-  return { ...modes, referenceN: Math.min(...Object.values(modes)) };
+  const referenceN = (grain === 'end' ? 0.67 : 1) * Math.min(...Object.values(modes));
+  return { ...modes, leastBearingMm, referenceN };
 }
 
-export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule(() => ({
+export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule<
+  LateralResistanceReferenceInput,
+  LateralResistanceReference
+>(() => ({
   id: 'fastening/lateral-resistance-reference',
   title: 'Screw pushed sideways: design value',
   summary:
     'The force across its shank that the American design code for timber lets a screw, nail or bolt carry between two pieces, before its factors.',
   basis: 'derived',
   inputs: {
+    fastener: {
+      kind: 'choice',
+      label: 'Fastener',
+      options: { woodScrew: 'Wood screw', lagScrew: 'Lag screw', nail: 'Nail', bolt: 'Bolt' },
+    },
+    grain: grainChoice(),
     diameterMm: { kind: 'number', label: 'Nominal diameter', unit: 'mm', ...limits.diameterMm },
     yieldDiameterMm: {
       kind: 'number',
@@ -137,17 +168,23 @@ export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule(() => (
       label: 'Around the point',
       unit: 'mm',
       ...limits.mainBearingMm,
-      help: 'Length that bears, less half of a tapered tip, which is two diameters long in wood screws and nails.',
+      help: 'Length that bears, less half of a tapered tip, which is two diameters long in wood screws and nails. At least 5 diameters of a screw or nail, 4 of a lag screw.',
     },
     sideBearingMm: { kind: 'number', label: 'Under the head', unit: 'mm', ...limits.sideBearingMm },
-    mainStrengthMPa: { kind: 'number', label: 'Bearing strength around the point', unit: 'MPa', ...strength },
+    mainStrengthMPa: {
+      kind: 'number',
+      label: 'Bearing strength around the point',
+      unit: 'MPa',
+      ...strength,
+      help: 'In end grain, from 6.35 mm up, that across the grain.',
+    },
     sideStrengthMPa: { kind: 'number', label: 'Bearing strength under the head', unit: 'MPa', ...strength },
     bendingYieldMPa: { kind: 'number', label: 'Bending yield strength', unit: 'MPa', ...strength },
-    angleDeg: {
+    loadToGrainDeg: {
       kind: 'number',
       label: 'Largest angle of the force to the grain',
       unit: '°',
-      ...limits.angleDeg,
+      ...limits.loadToGrainDeg,
       help: 'Of both pieces the larger. It makes no difference below 6.35 mm.',
     },
   },
@@ -158,11 +195,20 @@ export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule(() => (
     hingeMainN: { label: 'Shank bends, wood around the point gives way (IIIm)', unit: 'N' },
     hingeSideN: { label: 'Shank bends, piece under the head gives way (IIIs)', unit: 'N' },
     twoHingesN: { label: 'Shank bends in both (IV)', unit: 'N' },
-    referenceN: { label: 'Reference design value', unit: 'N', help: 'The least of the six.' },
+    leastBearingMm: {
+      label: 'Least bearing length around the point',
+      unit: 'mm',
+      help: 'With less of it in the wood the code gives no value.',
+    },
+    referenceN: {
+      label: 'Reference design value',
+      unit: 'N',
+      help: 'The least of the six, in end grain 0.67 of it.',
+    },
   },
   compute: lateralResistanceReference,
   formula: String.raw`\begin{aligned}
-Z &= \min \frac{P}{R_d}, \qquad P_{Im} = q_m \ell_m, \quad P_{Is} = q_s \ell_s, \quad
+Z &= C_{eg} \min \frac{P}{R_d}, \qquad P_{Im} = q_m \ell_m, \quad P_{Is} = q_s \ell_s, \quad
 A P^2 + B P = C \ \text{for the others} \\
 II&: \ A = \tfrac{1}{4 q_s} + \tfrac{1}{4 q_m}, \ B = \tfrac{\ell_s + \ell_m}{2}, \ C = \tfrac{q_s \ell_s^2 + q_m \ell_m^2}{4} \\
 III_m&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{4 q_m}, \ B = \tfrac{\ell_m}{2}, \ C = M + \tfrac{q_m \ell_m^2}{4} \\
@@ -171,6 +217,7 @@ IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F
 \end{aligned}`,
   symbols: {
     Z: 'reference design value',
+    'C_{eg}': '1 in side grain, 0.67 in end grain',
     R_d: 'reduction term: 4, 3.6 and 3.2 for modes I, II and the others, below 6.35 mm 2.2 to 3; up to a quarter more across the grain',
     'ell_m, ell_s': 'length that bears around the point and under the head',
     'q_m, q_s': 'bearing strength times diameter',
@@ -179,11 +226,17 @@ IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F
     'F_{yb}': 'bending yield strength',
     D: 'diameter that bears and bends',
   },
-  requires: [{ says: 'The diameter that bends is not more than the nominal one.', holds: notThicker }],
+  requires: [
+    { says: 'the diameter that bends is not more than the nominal one', holds: notThicker },
+    {
+      says: 'a screw or nail bears over 5 diameters around its point, a lag screw over 4',
+      holds: deepEnough,
+    },
+  ],
   sources: [
     {
       source: nds2018,
-      at: 'Tables 12.3.1A and 12.3.1B with footnote 1, § 12.3.5.3 and § 12.3.7, as the working notes of an engineer quote them',
+      at: 'Tables 12.3.1A and 12.3.1B with footnote 1, § 12.1.4.6, 12.1.5.6 and 12.1.6.4 (least penetration), § 12.3.3.4 and 12.5.2.2 (end grain), § 12.3.5.3 and 12.3.7',
       confirmed: 'text',
       tier: 'reprint',
       erratum:
@@ -198,78 +251,7 @@ IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F
       erratum: 'For 7/8 in, its second wood, it has 550 between 880 and 730 lb; 830 is right.',
     },
   ],
-  examples: [
-    {
-      given: {
-        diameterMm: 0.19 * 25.4,
-        yieldDiameterMm: 0.152 * 25.4,
-        mainBearingMm: 9 * 0.19 * 25.4,
-        sideBearingMm: 12.7,
-        mainStrengthMPa: 4650 * MPA_PER_PSI,
-        sideStrengthMPa: 4650 * MPA_PER_PSI,
-        bendingYieldMPa: 80_000 * MPA_PER_PSI,
-        angleDeg: 0,
-      },
-      expect: { referenceN: inPounds('90') },
-      from: {
-        source: nds2018,
-        at: 'Table 12L, No. 10, 1/2 in, G 0.50, as the working notes of an engineer quote it',
-        confirmed: 'text',
-        tier: 'reprint',
-      },
-    },
-    {
-      given: {
-        diameterMm: 0.148 * 25.4,
-        yieldDiameterMm: 0.148 * 25.4,
-        mainBearingMm: 2.25 * 25.4,
-        sideBearingMm: 0.75 * 25.4,
-        mainStrengthMPa: 16_600 * 0.5 ** 1.84 * MPA_PER_PSI,
-        sideStrengthMPa: 16_600 * 0.5 ** 1.84 * MPA_PER_PSI,
-        bendingYieldMPa: 90_000 * MPA_PER_PSI,
-        angleDeg: 0,
-      },
-      expect: { referenceN: '467.488' },
-      from: {
-        source: structuralAnalysisLibrary,
-        at: 'lateral_design_value_test_01.py: 10d common nail, 3/4 in of Douglas fir-larch on the same',
-        confirmed: 'text',
-      },
-    },
-    {
-      given: {
-        diameterMm: 5,
-        yieldDiameterMm: 3.4,
-        mainBearingMm: 30,
-        sideBearingMm: 20,
-        mainStrengthMPa: 40,
-        sideStrengthMPa: 30,
-        bendingYieldMPa: 500,
-        angleDeg: 90,
-      },
-      expect: {
-        bearingMainN: '1854.5',
-        bearingSideN: '927.3',
-        turningN: '604.08',
-        hingeMainN: '631.85',
-        hingeSideN: '398.47',
-        twoHingesN: '397.21',
-        referenceN: '397.21',
-      },
-      from: {
-        workedByHand:
-          'q of the main piece is 40 × 3.4 = 136; q of the side piece is 30 × 3.4 = 102; the hinge is 500 × 3.4³ / 6 = 3275.333; the term is 2.2; ' +
-          '136 × 30 / 2.2 = 1854.5; 102 × 20 / 2.2 = 927.3; ' +
-          '1 / (4 × 102) + 1 / (4 × 136) = 0.004289216; (102 × 20² + 136 × 30²) / 4 = 40800; ' +
-          '(√(25² + 4 × 0.004289216 × 40800) - 25) / (2 × 0.004289216 × 2.2) = 604.08; ' +
-          '1 / (2 × 102) + 1 / (4 × 136) = 0.006740196; 3275.333 + 136 × 30² / 4 = 33875.333; ' +
-          '(√(15² + 4 × 0.006740196 × 33875.333) - 15) / (2 × 0.006740196 × 2.2) = 631.85; ' +
-          '1 / (4 × 102) + 1 / (2 × 136) = 0.00612745; 3275.333 + 102 × 20² / 4 = 13475.333; ' +
-          '(√(10² + 4 × 0.00612745 × 13475.333) - 10) / (2 × 0.00612745 × 2.2) = 398.47; ' +
-          '1 / (2 × 102) + 1 / (2 × 136) = 0.008578431; √(2 × 3275.333 / 0.008578431) / 2.2 = 397.21',
-      },
-    },
-  ],
+  examples: yieldLimitExamples(),
   laws: [
     {
       of: 'referenceN',
@@ -279,7 +261,7 @@ IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F
         mainStrengthMPa: 'increasing',
         sideStrengthMPa: 'increasing',
         bendingYieldMPa: 'increasing',
-        angleDeg: 'decreasing',
+        loadToGrainDeg: 'decreasing',
       },
     },
     { of: 'bearingMainN', by: { mainBearingMm: 'proportional', mainStrengthMPa: 'proportional' } },

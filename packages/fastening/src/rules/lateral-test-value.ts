@@ -2,10 +2,10 @@ import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { notStructuralDesign, slipsFirst } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { airDryBasis } from '../withdrawal-terms.ts';
+import { airDryInput, shankInput } from '../withdrawal-terms.ts';
 
 const limits = {
-  diameterMm: { min: 0.5, max: 30 },
+  shankDiameterMm: { min: 0.5, max: 30 },
   airDrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
@@ -15,14 +15,14 @@ const coefficients = {
   softwood: [[0.28], [0.42, 50.04, 23.17, 23.3], [0.47, 62.55, 29.79, 26.34], [0.52, 76.45, 36.4, 29.51]],
 } as const;
 
-const column = { nail: 1, screw: 2, lagScrew: 3 } as const;
+const column = { nail: 1, woodScrew: 2, lagScrew: 3 } as const;
 
 export interface LateralTestValueInput {
   readonly fastener: keyof typeof column;
   /** Whether it is wood of a broadleaf or of a conifer. */
   readonly wood: keyof typeof coefficients;
   /** Diameter of the shank, mm, 0.5 to 30. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Specific gravity: ovendry mass, volume at 12 % moisture content, 0.1 to 1.3; taken to two decimals. */
   readonly airDrySpecificGravityRatio: number;
 }
@@ -44,24 +44,24 @@ export interface LateralTestValue {
  * import { lateralTestValue } from '@scantling/fastening';
  * // A No. 10 screw in sugar maple: 44.13 × 4.83²
  * const maple = { wood: 'hardwood', airDrySpecificGravityRatio: 0.63 };
- * lateralTestValue({ ...maple, fastener: 'screw', diameterMm: 4.83 }).proportionalLimitN // => 1029.5
- * lateralTestValue({ ...maple, fastener: 'screw', diameterMm: 4.83, airDrySpecificGravityRatio: 0.8 }) // => { proportionalLimitN: null }
+ * lateralTestValue({ ...maple, fastener: 'woodScrew', shankDiameterMm: 4.83 }).proportionalLimitN // => 1029.5
+ * lateralTestValue({ ...maple, fastener: 'woodScrew', shankDiameterMm: 4.83, airDrySpecificGravityRatio: 0.8 }) // => { proportionalLimitN: null }
  * ```
  */
 export function lateralTestValue(input: LateralTestValueInput): LateralTestValue {
   requireInputs('lateralTestValue', input, limits);
-  const { fastener, wood, diameterMm, airDrySpecificGravityRatio } = input;
+  const { fastener, wood, shankDiameterMm, airDrySpecificGravityRatio } = input;
   requireChoice('lateralTestValue', 'fastener', fastener, Object.keys(column));
   requireChoice('lateralTestValue', 'wood', wood, Object.keys(coefficients));
   const asTabulated = Math.round(100 * airDrySpecificGravityRatio) / 100;
   const row = coefficients[wood].find(([upTo]) => asTabulated <= upTo);
   const coefficient = row?.[column[fastener]];
   if (coefficient === undefined) return { proportionalLimitN: null };
-  return { proportionalLimitN: coefficient * diameterMm ** (fastener === 'nail' ? 1.5 : 2) };
+  return { proportionalLimitN: coefficient * shankDiameterMm ** (fastener === 'nail' ? 1.5 : 2) };
 }
 
 /** The same table in inches and pounds. */
-function inInches({ fastener, wood, diameterMm, airDrySpecificGravityRatio: g }: LateralTestValueInput) {
+function inInches({ fastener, wood, shankDiameterMm, airDrySpecificGravityRatio: g }: LateralTestValueInput) {
   const rows =
     wood === 'hardwood'
       ? [
@@ -76,7 +76,7 @@ function inInches({ fastener, wood, diameterMm, airDrySpecificGravityRatio: g }:
         ];
   const row = rows.find(([upTo]) => g < (upTo as number)) ?? [];
   const power = fastener === 'nail' ? 1.5 : 2;
-  return (row[column[fastener]] ?? Number.NaN) * (diameterMm / MM_PER_IN) ** power * N_PER_LBF;
+  return (row[column[fastener]] ?? Number.NaN) * (shankDiameterMm / MM_PER_IN) ** power * N_PER_LBF;
 }
 
 type Cell = readonly [keyof typeof column, keyof typeof coefficients, number, number, string, string];
@@ -84,10 +84,10 @@ type Cell = readonly [keyof typeof column, keyof typeof coefficients, number, nu
 /** What a figure of the table makes of 4 mm or 5 mm. */
 const cells: readonly Cell[] = [
   ['nail', 'hardwood', 0.4, 4, '400.32', '50.04 × 4^1.5 = 400.32 N'],
-  ['screw', 'hardwood', 0.5, 5, '799.75', '31.99 × 5² = 799.75 N'],
+  ['woodScrew', 'hardwood', 0.5, 5, '799.75', '31.99 × 5² = 799.75 N'],
   ['lagScrew', 'hardwood', 0.7, 5, '853.25', '34.13 × 5² = 853.25 N'],
   ['nail', 'softwood', 0.45, 4, '500.40', '62.55 × 4^1.5 = 500.40 N'],
-  ['screw', 'softwood', 0.5, 5, '910.00', '36.40 × 5² = 910.00 N'],
+  ['woodScrew', 'softwood', 0.5, 5, '910.00', '36.40 × 5² = 910.00 N'],
   ['lagScrew', 'softwood', 0.35, 5, '582.50', '23.30 × 5² = 582.50 N'],
 ];
 
@@ -102,17 +102,11 @@ export const lateralTestValueRule = /* @__PURE__ */ defineRule<LateralTestValueI
       fastener: {
         kind: 'choice',
         label: 'Fastener',
-        options: { nail: 'nail', screw: 'wood screw', lagScrew: 'lag screw' },
+        options: { nail: 'Nail', woodScrew: 'Wood screw', lagScrew: 'Lag screw' },
       },
-      wood: { kind: 'choice', label: 'Wood', options: { hardwood: 'hardwood', softwood: 'softwood' } },
-      diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
-      airDrySpecificGravityRatio: {
-        kind: 'number',
-        label: 'Specific gravity at 12 %',
-        unit: '1',
-        ...limits.airDrySpecificGravityRatio,
-        help: airDryBasis,
-      },
+      wood: { kind: 'choice', label: 'Wood', options: { hardwood: 'Hardwood', softwood: 'Softwood' } },
+      shankDiameterMm: shankInput(limits.shankDiameterMm),
+      airDrySpecificGravityRatio: airDryInput(limits.airDrySpecificGravityRatio),
     },
     outputs: { proportionalLimitN: { label: 'Proportional limit', unit: 'N' } },
     compute: lateralTestValue,
@@ -132,15 +126,17 @@ export const lateralTestValueRule = /* @__PURE__ */ defineRule<LateralTestValueI
       },
       { source: woodHandbook2010, at: 'Eq. 8-15 with its conditions', confirmed: 'text' },
     ],
-    examples: cells.map(([fastener, wood, airDrySpecificGravityRatio, diameterMm, printed, working]) => ({
-      given: { fastener, wood, airDrySpecificGravityRatio, diameterMm },
-      expect: { proportionalLimitN: printed },
-      from: { workedByHand: working },
-    })),
+    examples: cells.map(
+      ([fastener, wood, airDrySpecificGravityRatio, shankDiameterMm, printed, working]) => ({
+        given: { fastener, wood, airDrySpecificGravityRatio, shankDiameterMm },
+        expect: { proportionalLimitN: printed },
+        from: { workedByHand: working },
+      }),
+    ),
     laws: [
       {
         of: 'proportionalLimitN',
-        by: { diameterMm: 'increasing', airDrySpecificGravityRatio: 'increasing' },
+        by: { shankDiameterMm: 'increasing', airDrySpecificGravityRatio: 'increasing' },
       },
     ],
     peers: [

@@ -2,11 +2,11 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { armyCarpentry1995, canadianWoodScrewsPage } from '@scantling/rules/sources';
 import { drillingCare, tryOnAnOffcut } from '../cautions.ts';
 
-const limits = { threadMm: { min: 0, max: 1000 } } as const;
+const limits = { anchoredThreadMm: { min: 0, max: 1000 } } as const;
 
 export interface LeadHoleDepthInput {
   /** Length of the thread that is to be anchored in the wood, tip included, mm, 0 to 1000. */
-  readonly threadMm: number;
+  readonly anchoredThreadMm: number;
 }
 
 export interface LeadHoleDepth {
@@ -26,12 +26,12 @@ export interface LeadHoleDepth {
  * @example
  * ```ts
  * import { leadHoleDepth } from '@scantling/fastening';
- * leadHoleDepth({ threadMm: 27 }) // => { fromMm: 13.5, toMm: 18 }
+ * leadHoleDepth({ anchoredThreadMm: 27 }) // => { fromMm: 13.5, toMm: 18 }
  * ```
  */
 export function leadHoleDepth(input: LeadHoleDepthInput): LeadHoleDepth {
   requireInputs('leadHoleDepth', input, limits);
-  return { fromMm: plusZero(input.threadMm / 2), toMm: plusZero((2 * input.threadMm) / 3) };
+  return { fromMm: plusZero(input.anchoredThreadMm / 2), toMm: plusZero((2 * input.anchoredThreadMm) / 3) };
 }
 
 export const leadHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
@@ -40,12 +40,12 @@ export const leadHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
   summary: 'How deep the lead hole of a wood screw is bored, by the thread that it is to anchor.',
   basis: 'convention',
   inputs: {
-    threadMm: {
+    anchoredThreadMm: {
       kind: 'number',
-      label: 'Thread in the wood',
+      label: 'Thread to be anchored',
       unit: 'mm',
-      ...limits.threadMm,
-      help: 'That is to be anchored, tip included.',
+      ...limits.anchoredThreadMm,
+      help: 'In the wood, tip included.',
     },
   },
   outputs: {
@@ -54,7 +54,7 @@ export const leadHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
   },
   compute: leadHoleDepth,
   formula: String.raw`h = \tfrac{1}{2}\,\ell \ldots \tfrac{2}{3}\,\ell`,
-  symbols: { h: 'depth of the hole', '\\ell': 'thread in the wood' },
+  symbols: { h: 'depth of the hole', '\\ell': 'thread to be anchored' },
   sources: [
     {
       source: armyCarpentry1995,
@@ -72,14 +72,14 @@ export const leadHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { threadMm: 27 },
+      given: { anchoredThreadMm: 27 },
       expect: { fromMm: '13.50', toMm: '18.00' },
       from: { workedByHand: '27 / 2 = 13.50 mm; 2 × 27 / 3 = 18.00 mm' },
     },
   ],
   laws: [
-    { of: 'fromMm', by: { threadMm: 'proportional' } },
-    { of: 'toMm', by: { threadMm: 'proportional' } },
+    { of: 'fromMm', by: { anchoredThreadMm: 'proportional' } },
+    { of: 'toMm', by: { anchoredThreadMm: 'proportional' } },
   ],
   cautions: [tryOnAnOffcut, drillingCare],
 }));

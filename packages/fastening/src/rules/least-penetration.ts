@@ -1,15 +1,16 @@
 import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { nds2018, woodCouncilAnswer2006, woodHandbook2021 } from '@scantling/rules/sources';
 import { notStructuralDesign } from '../cautions.ts';
+import { shankInput } from '../withdrawal-terms.ts';
 
-const limits = { diameterMm: { min: 0.5, max: 40 } } as const;
+const limits = { shankDiameterMm: { min: 0.5, max: 40 } } as const;
 
 /** Least and full penetration of each fastener, in diameters. */
 const diameters = { woodScrew: [6, 10], lagScrew: [4, 8], nail: [6, 10] } as const;
 
 export interface LeastPenetrationInput {
   /** Diameter of the shank, mm, 0.5 to 40. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   readonly fastener: keyof typeof diameters;
 }
 
@@ -30,16 +31,16 @@ export interface LeastPenetration {
  * @example
  * ```ts
  * import { leastPenetration } from '@scantling/fastening';
- * leastPenetration({ diameterMm: 5, fastener: 'woodScrew' }) // => { leastMm: 30, tabulatedMm: 50 }
- * leastPenetration({ diameterMm: 8, fastener: 'lagScrew' }) // => { leastMm: 32, tabulatedMm: 64 }
+ * leastPenetration({ shankDiameterMm: 5, fastener: 'woodScrew' }) // => { leastMm: 30, tabulatedMm: 50 }
+ * leastPenetration({ shankDiameterMm: 8, fastener: 'lagScrew' }) // => { leastMm: 32, tabulatedMm: 64 }
  * ```
  */
 export function leastPenetration(input: LeastPenetrationInput): LeastPenetration {
   requireInputs('leastPenetration', input, limits);
-  const { diameterMm, fastener } = input;
+  const { shankDiameterMm, fastener } = input;
   requireChoice('leastPenetration', 'fastener', fastener, Object.keys(diameters));
   const [least, tabulated] = diameters[fastener];
-  return { leastMm: least * diameterMm, tabulatedMm: tabulated * diameterMm };
+  return { leastMm: least * shankDiameterMm, tabulatedMm: tabulated * shankDiameterMm };
 }
 
 export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationInput, LeastPenetration>(
@@ -50,13 +51,7 @@ export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationI
       'How deep a wood screw, lag screw or nail has to go before the American design code gives it a sideways load, and for the loads of its tables.',
     basis: 'convention',
     inputs: {
-      diameterMm: {
-        kind: 'number',
-        label: 'Diameter',
-        unit: 'mm',
-        ...limits.diameterMm,
-        help: 'Of the shank.',
-      },
+      shankDiameterMm: shankInput(limits.shankDiameterMm),
       fastener: {
         kind: 'choice',
         label: 'Fastener',
@@ -80,7 +75,12 @@ export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationI
         at: 'lag screws 4D excluding the tip, nails and screws 6D including it; tables with 8D, 10D and 10D',
         confirmed: 'text',
       },
-      { source: nds2018, at: 'sections 12.1.4.6, 12.1.5.6 and 12.1.6.4', confirmed: 'memory' },
+      {
+        source: nds2018,
+        at: '§ 12.1.4.6, § 12.1.5.6 and § 12.1.6.4, p. 74 and 75',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
       {
         source: woodHandbook2021,
         at: 'ch. 8, Eq. 8-13, p. 8-11: the loads before 1991 ask for threads in the wood for 7 diameters or more',
@@ -91,24 +91,24 @@ export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationI
     ],
     examples: [
       {
-        given: { diameterMm: 5, fastener: 'woodScrew' },
+        given: { shankDiameterMm: 5, fastener: 'woodScrew' },
         expect: { leastMm: '30.00', tabulatedMm: '50.00' },
         from: { workedByHand: '6 × 5 = 30.00 mm; 10 × 5 = 50.00 mm' },
       },
       {
-        given: { diameterMm: 12.7, fastener: 'lagScrew' },
+        given: { shankDiameterMm: 12.7, fastener: 'lagScrew' },
         expect: { leastMm: '50.80', tabulatedMm: '101.60' },
         from: { workedByHand: '4 × 12.7 = 50.80 mm; 8 × 12.7 = 101.60 mm' },
       },
       {
-        given: { diameterMm: 3.3, fastener: 'nail' },
+        given: { shankDiameterMm: 3.3, fastener: 'nail' },
         expect: { leastMm: '19.80', tabulatedMm: '33.00' },
         from: { workedByHand: '6 × 3.3 = 19.80 mm; 10 × 3.3 = 33.00 mm' },
       },
     ],
     laws: [
-      { of: 'leastMm', by: { diameterMm: 'proportional' } },
-      { of: 'tabulatedMm', by: { diameterMm: 'proportional' } },
+      { of: 'leastMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'tabulatedMm', by: { shankDiameterMm: 'proportional' } },
     ],
     cautions: [notStructuralDesign],
   }),

@@ -1,16 +1,17 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { buildingDesignHandbook } from '@scantling/rules/sources';
 import { drillingCare, tryOnAnOffcut } from '../cautions.ts';
+import { ovendryInput } from '../withdrawal-terms.ts';
 
 const limits = {
   diameterMm: { min: 0.5, max: 12 },
-  ovendrySpecificGravityRatio: { min: 0.05, max: 1.5 },
+  ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface NailLeadHoleInput {
   /** Diameter of the nail, mm, 0.5 to 12. */
   readonly diameterMm: number;
-  /** Specific gravity of the wood, ovendry mass and volume, 0.05 to 1.5. */
+  /** Specific gravity of the wood, ovendry mass and volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
 }
 
@@ -44,13 +45,7 @@ export const nailLeadHoleRule = /* @__PURE__ */ defineRule(() => ({
   basis: 'convention',
   inputs: {
     diameterMm: { kind: 'number', label: 'Nail diameter', unit: 'mm', ...limits.diameterMm },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: 'Of the wood that takes the nail, ovendry mass and volume.',
-    },
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
   },
   outputs: { largestHoleMm: { label: 'Largest hole', unit: 'mm' } },
   compute: nailLeadHole,
@@ -69,6 +64,11 @@ export const nailLeadHoleRule = /* @__PURE__ */ defineRule(() => ({
       given: { diameterMm: 3, ovendrySpecificGravityRatio: 0.66 },
       expect: { largestHoleMm: '2.700' },
       from: { workedByHand: '0.90 × 3 = 2.700 mm' },
+    },
+    {
+      given: { diameterMm: 3, ovendrySpecificGravityRatio: 0.6 },
+      expect: { largestHoleMm: '2.250' },
+      from: { workedByHand: '0.6 is not yet dense: 0.75 × 3 = 2.250 mm' },
     },
     {
       given: { diameterMm: 2.8, ovendrySpecificGravityRatio: 0.42 },

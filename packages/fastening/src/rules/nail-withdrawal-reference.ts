@@ -7,7 +7,7 @@ import {
 } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { ovendryBasis } from '../withdrawal-terms.ts';
+import { ovendryInput } from '../withdrawal-terms.ts';
 
 const limits = {
   diameterMm: { min: 0.5, max: 15 },
@@ -65,13 +65,7 @@ export const nailWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
       ...limits.penetrationMm,
       help: 'In the side grain of the piece that holds the point.',
     },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity, ovendry',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: ovendryBasis,
-    },
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
   },
   outputs: { referenceN: { label: 'Reference design value', unit: 'N' } },
   compute: nailWithdrawalReference,
@@ -86,7 +80,7 @@ export const nailWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
   sources: [
     {
       source: nds2018,
-      at: 'Eq. 12.2-3, its range, and § 12.2.3.3 on end grain, as the working notes of an engineer quote them',
+      at: 'Eq. 12.2-3, its range, and § 12.2.3.3 on end grain',
       confirmed: 'text',
       tier: 'reprint',
     },

@@ -2,7 +2,7 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { nailWithdrawalNote1965, woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { notStructuralDesign, testValue } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { airDryBasis } from '../withdrawal-terms.ts';
+import { airDryInput } from '../withdrawal-terms.ts';
 
 const limits = {
   diameterMm: { min: 0.5, max: 15 },
@@ -64,13 +64,7 @@ export const nailWithdrawalUltimateRule = /* @__PURE__ */ defineRule(() => ({
       ...limits.penetrationMm,
       help: 'In the piece that holds the point.',
     },
-    airDrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity at 12 %',
-      unit: '1',
-      ...limits.airDrySpecificGravityRatio,
-      help: airDryBasis,
-    },
+    airDrySpecificGravityRatio: airDryInput(limits.airDrySpecificGravityRatio),
   },
   outputs: { ultimateN: { label: 'Average pull that draws it out', unit: 'N' } },
   compute: nailWithdrawalUltimate,

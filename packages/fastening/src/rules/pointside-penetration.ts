@@ -2,11 +2,11 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { eurocode5, timberDesignToEurocode } from '@scantling/rules/sources';
 import { makersDataFirst, notStructuralDesign } from '../cautions.ts';
 
-const limits = { diameterMm: { min: 0.5, max: 40 } } as const;
+const limits = { threadDiameterMm: { min: 0.5, max: 40 } } as const;
 
 export interface PointsidePenetrationInput {
   /** Outer diameter of the thread, mm, 0.5 to 40. */
-  readonly diameterMm: number;
+  readonly threadDiameterMm: number;
 }
 
 export interface PointsidePenetration {
@@ -26,12 +26,12 @@ export interface PointsidePenetration {
  * @example
  * ```ts
  * import { pointsidePenetration } from '@scantling/fastening';
- * pointsidePenetration({ diameterMm: 5 }) // => { leastThreadMm: 30, leastShankMm: 20 }
+ * pointsidePenetration({ threadDiameterMm: 5 }) // => { leastThreadMm: 30, leastShankMm: 20 }
  * ```
  */
 export function pointsidePenetration(input: PointsidePenetrationInput): PointsidePenetration {
   requireInputs('pointsidePenetration', input, limits);
-  return { leastThreadMm: 6 * input.diameterMm, leastShankMm: 4 * input.diameterMm };
+  return { leastThreadMm: 6 * input.threadDiameterMm, leastShankMm: 4 * input.threadDiameterMm };
 }
 
 export const pointsidePenetrationRule = /* @__PURE__ */ defineRule(() => ({
@@ -41,11 +41,11 @@ export const pointsidePenetrationRule = /* @__PURE__ */ defineRule(() => ({
     'How much thread the European design code wants in the wood where a screw is pulled, and how much smooth shank where it is pushed sideways.',
   basis: 'convention',
   inputs: {
-    diameterMm: {
+    threadDiameterMm: {
       kind: 'number',
-      label: 'Diameter',
+      label: 'Thread diameter',
       unit: 'mm',
-      ...limits.diameterMm,
+      ...limits.threadDiameterMm,
       help: 'Outer diameter of the thread.',
     },
   },
@@ -75,14 +75,14 @@ export const pointsidePenetrationRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { diameterMm: 4.5 },
+      given: { threadDiameterMm: 4.5 },
       expect: { leastThreadMm: '27.00', leastShankMm: '18.00' },
       from: { workedByHand: '6 × 4.5 = 27.00 mm; 4 × 4.5 = 18.00 mm' },
     },
   ],
   laws: [
-    { of: 'leastThreadMm', by: { diameterMm: 'proportional' } },
-    { of: 'leastShankMm', by: { diameterMm: 'proportional' } },
+    { of: 'leastThreadMm', by: { threadDiameterMm: 'proportional' } },
+    { of: 'leastShankMm', by: { threadDiameterMm: 'proportional' } },
   ],
   cautions: [makersDataFirst, notStructuralDesign],
 }));

@@ -1,6 +1,7 @@
 import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { eurocode5, timberDesignToEurocode } from '@scantling/rules/sources';
 import { drillingCare, makersDataFirst, tryOnAnOffcut } from '../cautions.ts';
+import { shankInput } from '../withdrawal-terms.ts';
 
 const limits = { shankDiameterMm: { min: 0.5, max: 30 } } as const;
 
@@ -20,7 +21,8 @@ export interface PredrilledHole {
 
 /**
  * The hole that the European design code asks to be drilled for a screw: in hardwood always, in softwood for shanks
- * above 6 mm. For the shank its own diameter, for the threads about 70 % of it.
+ * above 6 mm. For the shank its own diameter, for the threads about 70 % of it: the code's figure for softwoods. Above
+ * 500 kg/m³, and so in most hardwoods, it leaves the hole to tests.
  *
  * @returns Both holes, mm, `null` where none is asked for.
  * @throws RangeError where the diameter is outside its limits or the wood is neither of the two.
@@ -47,22 +49,20 @@ export const predrilledHoleRule = /* @__PURE__ */ defineRule<PredrilledHoleInput
     'Whether the European design code asks for a drilled hole for a screw, and how wide it is for the shank and for the threads.',
   basis: 'convention',
   inputs: {
-    shankDiameterMm: {
-      kind: 'number',
-      label: 'Shank diameter',
-      unit: 'mm',
-      ...limits.shankDiameterMm,
-      help: 'Where there is no thread.',
-    },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
     wood: {
       kind: 'choice',
       label: 'Wood',
       options: { softwood: 'Softwood', hardwood: 'Hardwood' },
-      help: 'That takes the threads.',
+      help: 'That takes the threads. Above 500 kg/m³, most hardwoods among them, tests are to settle the hole.',
     },
   },
   outputs: {
-    threadHoleMm: { label: 'Hole for the threads', unit: 'mm' },
+    threadHoleMm: {
+      label: 'Hole for the threads',
+      unit: 'mm',
+      help: 'The 70 % of softwoods: in hardwood where to begin with tests.',
+    },
     shankHoleMm: { label: 'Hole for the shank', unit: 'mm', help: 'As deep as the shank goes.' },
   },
   compute: predrilledHole,
@@ -83,6 +83,11 @@ export const predrilledHoleRule = /* @__PURE__ */ defineRule<PredrilledHoleInput
   ],
   examples: [
     {
+      given: { shankDiameterMm: 6.01, wood: 'softwood' },
+      expect: { threadHoleMm: '4.207', shankHoleMm: '6.010' },
+      from: { workedByHand: 'more than 6 mm: 0.7 × 6.01 = 4.207 mm; the shank: 1 × 6.01 = 6.010 mm' },
+    },
+    {
       given: { shankDiameterMm: 5, wood: 'hardwood' },
       expect: { threadHoleMm: '3.500', shankHoleMm: '5.000' },
       from: { workedByHand: '0.7 × 5 = 3.500 mm; the shank: 1 × 5 = 5.000 mm' },
@@ -97,5 +102,10 @@ export const predrilledHoleRule = /* @__PURE__ */ defineRule<PredrilledHoleInput
     { of: 'threadHoleMm', by: { shankDiameterMm: 'increasing' } },
     { of: 'shankHoleMm', by: { shankDiameterMm: 'increasing' } },
   ],
-  cautions: [makersDataFirst, tryOnAnOffcut, drillingCare],
+  cautions: [
+    'In wood of more than 500 kg/m³ the code gives no hole for the threads and leaves it to tests: begin with this one on an offcut, and bore larger where the wood splits or the screw binds.',
+    makersDataFirst,
+    tryOnAnOffcut,
+    drillingCare,
+  ],
 }));

@@ -2,11 +2,11 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { eurocode5, lvlHandbook2025, timberDesignToEurocode } from '@scantling/rules/sources';
 import { makersDataFirst, notStructuralDesign } from '../cautions.ts';
 
-const limits = { diameterMm: { min: 0.5, max: 24 } } as const;
+const limits = { threadDiameterMm: { min: 0.5, max: 24 } } as const;
 
 export interface PulledScrewSpacingInput {
   /** Outer diameter of the thread, mm, 0.5 to 24. */
-  readonly diameterMm: number;
+  readonly threadDiameterMm: number;
 }
 
 export interface PulledScrewSpacing {
@@ -32,12 +32,12 @@ export interface PulledScrewSpacing {
  * @example
  * ```ts
  * import { pulledScrewSpacing } from '@scantling/fastening';
- * pulledScrewSpacing({ diameterMm: 5 }) // => { alongMm: 35, acrossMm: 25, endMm: 50, edgeMm: 20, leastThicknessMm: 60 }
+ * pulledScrewSpacing({ threadDiameterMm: 5 }) // => { alongMm: 35, acrossMm: 25, endMm: 50, edgeMm: 20, leastThicknessMm: 60 }
  * ```
  */
 export function pulledScrewSpacing(input: PulledScrewSpacingInput): PulledScrewSpacing {
   requireInputs('pulledScrewSpacing', input, limits);
-  const d = input.diameterMm;
+  const d = input.threadDiameterMm;
   return { alongMm: 7 * d, acrossMm: 5 * d, endMm: 10 * d, edgeMm: 4 * d, leastThicknessMm: 12 * d };
 }
 
@@ -48,11 +48,11 @@ export const pulledScrewSpacingRule = /* @__PURE__ */ defineRule(() => ({
     'Least distances of screws that are pulled along their axis from each other and from the ends and edges of a board, as the European design code asks for them.',
   basis: 'convention',
   inputs: {
-    diameterMm: {
+    threadDiameterMm: {
       kind: 'number',
-      label: 'Diameter',
+      label: 'Thread diameter',
       unit: 'mm',
-      ...limits.diameterMm,
+      ...limits.threadDiameterMm,
       help: 'Outer diameter of the thread.',
     },
   },
@@ -90,7 +90,7 @@ export const pulledScrewSpacingRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { diameterMm: 4.5 },
+      given: { threadDiameterMm: 4.5 },
       expect: {
         alongMm: '31.50',
         acrossMm: '22.50',
@@ -105,11 +105,11 @@ export const pulledScrewSpacingRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   laws: [
-    { of: 'alongMm', by: { diameterMm: 'proportional' } },
-    { of: 'acrossMm', by: { diameterMm: 'proportional' } },
-    { of: 'endMm', by: { diameterMm: 'proportional' } },
-    { of: 'edgeMm', by: { diameterMm: 'proportional' } },
-    { of: 'leastThicknessMm', by: { diameterMm: 'proportional' } },
+    { of: 'alongMm', by: { threadDiameterMm: 'proportional' } },
+    { of: 'acrossMm', by: { threadDiameterMm: 'proportional' } },
+    { of: 'endMm', by: { threadDiameterMm: 'proportional' } },
+    { of: 'edgeMm', by: { threadDiameterMm: 'proportional' } },
+    { of: 'leastThicknessMm', by: { threadDiameterMm: 'proportional' } },
   ],
   cautions: [makersDataFirst, notStructuralDesign],
 }));

@@ -2,14 +2,15 @@ import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/r
 import { civilFormulasHandbook } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
+import { grainChoice, shankInput } from '../withdrawal-terms.ts';
 
-const limits = { diameterMm: { min: 0, max: 30 } } as const;
+const limits = { shankDiameterMm: { min: 0, max: 30 } } as const;
 
 const coefficientsPsi = { I: 4800, II: 3960, III: 3240, IV: 2520 } as const;
 
 export interface ScrewLateralByGroupInput {
   /** Diameter of the shank, mm, 0 to 30. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Group of the wood, from the densest, I, to the lightest, IV. */
   readonly group: keyof typeof coefficientsPsi;
   /** Whether the screw stands in side grain or in end grain. */
@@ -18,31 +19,31 @@ export interface ScrewLateralByGroupInput {
 
 export interface ScrewLateralByGroup {
   /** Sideways force that a screw may be given, N. */
-  readonly allowableN: number;
+  readonly allowedN: number;
 }
 
 /**
  * The sideways force that a wood screw was allowed in seasoned wood before 1991, by the group of the wood: a second
  * opinion beside the yield limits of today.
  *
- * @returns The allowable force, N.
+ * @returns The allowed force, N.
  * @throws RangeError where an input is outside its limits.
  * Source: handbook of civil engineering formulas, Eq. 6.38.
  * @example
  * ```ts
  * import { screwLateralByGroup } from '@scantling/fastening';
  * // A No. 10 screw in southern pine, group II: 3960 × 0.190² = 143 lb
- * screwLateralByGroup({ diameterMm: 4.826, group: 'II', grain: 'side' }).allowableN // => 635.9
- * screwLateralByGroup({ diameterMm: 4.826, group: 'V', grain: 'side' }) // throws screwLateralByGroup requires group to be one of I, II, III, IV
+ * screwLateralByGroup({ shankDiameterMm: 4.826, group: 'II', grain: 'side' }).allowedN // => 635.9
+ * screwLateralByGroup({ shankDiameterMm: 4.826, group: 'V', grain: 'side' }) // throws screwLateralByGroup requires group to be one of I, II, III, IV
  * ```
  */
 export function screwLateralByGroup(input: ScrewLateralByGroupInput): ScrewLateralByGroup {
   requireInputs('screwLateralByGroup', input, limits);
-  const { diameterMm, group, grain } = input;
+  const { shankDiameterMm, group, grain } = input;
   requireChoice('screwLateralByGroup', 'group', group, Object.keys(coefficientsPsi));
   requireChoice('screwLateralByGroup', 'grain', grain, ['side', 'end']);
-  const allowableLbf = coefficientsPsi[group] * (diameterMm / MM_PER_IN) ** 2;
-  return { allowableN: plusZero(allowableLbf * N_PER_LBF * (grain === 'end' ? 2 / 3 : 1)) };
+  const allowableLbf = coefficientsPsi[group] * (shankDiameterMm / MM_PER_IN) ** 2;
+  return { allowedN: plusZero(allowableLbf * N_PER_LBF * (grain === 'end' ? 2 / 3 : 1)) };
 }
 
 export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
@@ -54,7 +55,7 @@ export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
   summary: 'The sideways force that a wood screw was allowed before 1991, by the group of the wood.',
   basis: 'convention',
   inputs: {
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
     group: {
       kind: 'choice',
       label: 'Group of the wood',
@@ -65,13 +66,13 @@ export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
         IV: 'IV: eastern hemlock, spruce',
       },
     },
-    grain: { kind: 'choice', label: 'Screwed into', options: { side: 'side grain', end: 'end grain' } },
+    grain: grainChoice(),
   },
-  outputs: { allowableN: { label: 'Allowable force', unit: 'N' } },
+  outputs: { allowedN: { label: 'Allowed force', unit: 'N' } },
   compute: screwLateralByGroup,
   formula: String.raw`p = c \, C D^2`,
   symbols: {
-    p: 'allowable force, lb',
+    p: 'allowed force, lb',
     c: '1 in side grain, 2/3 in end grain',
     C: '4800, 3960, 3240 and 2520 for groups I to IV',
     D: 'shank diameter, in',
@@ -91,10 +92,10 @@ export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
       ['IV', 'end', '2 / 3 × 2520 × 0.5² = 420.0 lb', '1868.3', '420.0 × 4.448222 = 1868.3 N'],
     ] as const
   ).map(([group, grain, inLbf, printed, inN]) => ({
-    given: { diameterMm: 12.7, group, grain },
-    expect: { allowableN: printed },
+    given: { shankDiameterMm: 12.7, group, grain },
+    expect: { allowedN: printed },
     from: { workedByHand: `${inLbf}; ${inN}` },
   })),
-  laws: [{ of: 'allowableN', by: { diameterMm: 'increasing' } }],
+  laws: [{ of: 'allowedN', by: { shankDiameterMm: 'increasing' } }],
   cautions: [ndsDecides, slipsFirst, notStructuralDesign],
 }));

@@ -3,18 +3,18 @@ import { eurocode5, lvlHandbook2025 } from '@scantling/rules/sources';
 import { makersDataFirst, notStructuralDesign } from '../cautions.ts';
 
 const limits = {
-  diameterMm: { min: 0.5, max: 12 },
-  densityKgPerM3: { min: 50, max: 1500 },
-  loadAngleDeg: { min: 0, max: 90 },
+  threadDiameterMm: { min: 0.5, max: 12 },
+  densityKgPerM3: { min: 100, max: 1300 },
+  loadToGrainDeg: { min: 0, max: 90 },
 } as const;
 
 export interface ScrewSpacingInput {
   /** Outer diameter of the thread, mm, 0.5 to 12. */
-  readonly diameterMm: number;
-  /** Characteristic density of the wood, kg/m³, 50 to 1500; up to 500 where nothing is drilled. */
+  readonly threadDiameterMm: number;
+  /** Characteristic density of the wood, kg/m³, 100 to 1300; up to 500 where nothing is drilled. */
   readonly densityKgPerM3: number;
   /** Between the load and the grain, in degrees, 0 to 90. */
-  readonly loadAngleDeg: number;
+  readonly loadToGrainDeg: number;
   /** Whether a hole is drilled first. */
   readonly hole: 'predrilled' | 'none';
 }
@@ -48,21 +48,21 @@ const drilledWhereDense = ({ hole, densityKgPerM3 }: ScrewSpacingInput) =>
  * ```ts
  * import { screwSpacing } from '@scantling/fastening';
  * // 5 mm screws in predrilled maple, pushed along the grain
- * screwSpacing({ diameterMm: 5, densityKgPerM3: 630, loadAngleDeg: 0, hole: 'predrilled' }) // => { alongMm: 25, acrossMm: 15, loadedEndMm: 60, plainEndMm: 35, loadedEdgeMm: 15, plainEdgeMm: 15 }
- * screwSpacing({ diameterMm: 5, densityKgPerM3: 630, loadAngleDeg: 0, hole: 'none' }) // throws screwSpacing requires densityKgPerM3 at most 500 where nothing is drilled, got 630
+ * screwSpacing({ threadDiameterMm: 5, densityKgPerM3: 630, loadToGrainDeg: 0, hole: 'predrilled' }) // => { alongMm: 25, acrossMm: 15, loadedEndMm: 60, plainEndMm: 35, loadedEdgeMm: 15, plainEdgeMm: 15 }
+ * screwSpacing({ threadDiameterMm: 5, densityKgPerM3: 630, loadToGrainDeg: 0, hole: 'none' }) // throws screwSpacing requires densityKgPerM3 at most 500 where nothing is drilled, got 630
  * ```
  */
 export function screwSpacing(input: ScrewSpacingInput): ScrewSpacing {
   requireInputs('screwSpacing', input, limits);
-  const { diameterMm: d, densityKgPerM3, loadAngleDeg, hole } = input;
+  const { threadDiameterMm: d, densityKgPerM3, loadToGrainDeg, hole } = input;
   requireChoice('screwSpacing', 'hole', hole, ['predrilled', 'none']);
   requireThat(
     'screwSpacing',
     drilledWhereDense(input),
     `densityKgPerM3 at most 500 where nothing is drilled, got ${densityKgPerM3}`,
   );
-  const cos = Math.cos((loadAngleDeg * Math.PI) / 180);
-  const sin = Math.sin((loadAngleDeg * Math.PI) / 180);
+  const cos = Math.cos((loadToGrainDeg * Math.PI) / 180);
+  const sin = Math.sin((loadToGrainDeg * Math.PI) / 180);
   const drilled = hole === 'predrilled';
   const light = densityKgPerM3 <= 420;
   const edge = drilled ? 3 : light ? 5 : 7;
@@ -85,11 +85,11 @@ export const screwSpacingRule = /* @__PURE__ */ defineRule<ScrewSpacingInput, Sc
     'Least distances of screws that are pushed sideways from each other and from the ends and edges of a board, as the European design code asks for them of nails and thin screws.',
   basis: 'convention',
   inputs: {
-    diameterMm: {
+    threadDiameterMm: {
       kind: 'number',
-      label: 'Diameter',
+      label: 'Thread diameter',
       unit: 'mm',
-      ...limits.diameterMm,
+      ...limits.threadDiameterMm,
       help: 'Outer diameter of the thread.',
     },
     densityKgPerM3: {
@@ -99,11 +99,11 @@ export const screwSpacingRule = /* @__PURE__ */ defineRule<ScrewSpacingInput, Sc
       ...limits.densityKgPerM3,
       help: 'Characteristic density: what 95 of 100 pieces exceed. Denser than 500 has to be drilled.',
     },
-    loadAngleDeg: {
+    loadToGrainDeg: {
       kind: 'number',
-      label: 'Load to grain',
+      label: 'Angle of the force to the grain',
       unit: '°',
-      ...limits.loadAngleDeg,
+      ...limits.loadToGrainDeg,
       help: '0° along the grain, 90° across it.',
     },
     hole: {
@@ -139,7 +139,7 @@ a_{4,c} = & 5d & 7d & 3d
     c: 'cosine of the angle between load and grain',
     s: 'sine of that angle',
   },
-  valid: { diameterMm: [1.5, 9] },
+  valid: { threadDiameterMm: [1.5, 9] },
   requires: [{ says: 'wood denser than 500 kg/m³ is drilled', holds: drilledWhereDense }],
   sources: [
     {
@@ -156,7 +156,7 @@ a_{4,c} = & 5d & 7d & 3d
   ],
   examples: [
     {
-      given: { diameterMm: 5, densityKgPerM3: 630, loadAngleDeg: 0, hole: 'predrilled' },
+      given: { threadDiameterMm: 5, densityKgPerM3: 630, loadToGrainDeg: 0, hole: 'predrilled' },
       expect: {
         alongMm: '25.00',
         acrossMm: '15.00',
@@ -171,7 +171,7 @@ a_{4,c} = & 5d & 7d & 3d
       },
     },
     {
-      given: { diameterMm: 4, densityKgPerM3: 400, loadAngleDeg: 90, hole: 'none' },
+      given: { threadDiameterMm: 4, densityKgPerM3: 400, loadToGrainDeg: 90, hole: 'none' },
       expect: {
         alongMm: '20.00',
         acrossMm: '20.00',
@@ -185,7 +185,7 @@ a_{4,c} = & 5d & 7d & 3d
       },
     },
     {
-      given: { diameterMm: 6, densityKgPerM3: 460, loadAngleDeg: 60, hole: 'none' },
+      given: { threadDiameterMm: 6, densityKgPerM3: 460, loadToGrainDeg: 60, hole: 'none' },
       expect: {
         alongMm: '66.00',
         acrossMm: '42.00',
@@ -200,30 +200,58 @@ a_{4,c} = & 5d & 7d & 3d
       },
     },
     {
-      given: { diameterMm: 6, densityKgPerM3: 350, loadAngleDeg: 0, hole: 'none' },
+      given: { threadDiameterMm: 6, densityKgPerM3: 350, loadToGrainDeg: 0, hole: 'none' },
       expect: { alongMm: '72.00', loadedEndMm: '90.00' },
       from: { workedByHand: '(5 + 7) × 6 = 72.00; (10 + 5) × 6 = 90.00 mm' },
+    },
+    {
+      given: { threadDiameterMm: 5, densityKgPerM3: 420, loadToGrainDeg: 0, hole: 'none' },
+      expect: { alongMm: '60.00', acrossMm: '25.00', plainEndMm: '50.00' },
+      from: {
+        workedByHand:
+          '420 is still light, 5 mm no longer thin: (5 + 7) × 5 = 60.00; 5 × 5 = 25.00; 10 × 5 = 50.00 mm',
+      },
+    },
+    {
+      given: { threadDiameterMm: 5, densityKgPerM3: 421, loadToGrainDeg: 90, hole: 'none' },
+      expect: { alongMm: '35.00', plainEndMm: '75.00', loadedEdgeMm: '60.00' },
+      from: { workedByHand: '421 is dense: 7 × 5 = 35.00; 15 × 5 = 75.00; (7 + 5) × 5 = 60.00 mm' },
+    },
+    {
+      given: { threadDiameterMm: 5, densityKgPerM3: 630, loadToGrainDeg: 90, hole: 'predrilled' },
+      expect: { acrossMm: '20.00', loadedEdgeMm: '35.00' },
+      from: { workedByHand: '(3 + 1) × 5 = 20.00; (3 + 4) × 5 = 35.00 mm' },
+    },
+    {
+      given: { threadDiameterMm: 4.9, densityKgPerM3: 400, loadToGrainDeg: 0, hole: 'none' },
+      expect: { alongMm: '49.00' },
+      from: { workedByHand: 'thinner than 5 mm: (5 + 5) × 4.9 = 49.00 mm' },
+    },
+    {
+      given: { threadDiameterMm: 5.2, densityKgPerM3: 400, loadToGrainDeg: 0, hole: 'none' },
+      expect: { alongMm: '62.40' },
+      from: { workedByHand: '(5 + 7) × 5.2 = 62.40 mm' },
     },
   ],
   laws: [
     {
       of: 'alongMm',
-      by: { diameterMm: 'increasing', loadAngleDeg: 'decreasing', densityKgPerM3: 'increasing' },
+      by: { threadDiameterMm: 'increasing', loadToGrainDeg: 'decreasing', densityKgPerM3: 'increasing' },
     },
     {
       of: 'acrossMm',
-      by: { diameterMm: 'proportional', loadAngleDeg: 'increasing', densityKgPerM3: 'increasing' },
+      by: { threadDiameterMm: 'proportional', loadToGrainDeg: 'increasing', densityKgPerM3: 'increasing' },
     },
     {
       of: 'loadedEndMm',
-      by: { diameterMm: 'proportional', loadAngleDeg: 'decreasing', densityKgPerM3: 'increasing' },
+      by: { threadDiameterMm: 'proportional', loadToGrainDeg: 'decreasing', densityKgPerM3: 'increasing' },
     },
-    { of: 'plainEndMm', by: { diameterMm: 'proportional', densityKgPerM3: 'increasing' } },
+    { of: 'plainEndMm', by: { threadDiameterMm: 'proportional', densityKgPerM3: 'increasing' } },
     {
       of: 'loadedEdgeMm',
-      by: { diameterMm: 'increasing', loadAngleDeg: 'increasing', densityKgPerM3: 'increasing' },
+      by: { threadDiameterMm: 'increasing', loadToGrainDeg: 'increasing', densityKgPerM3: 'increasing' },
     },
-    { of: 'plainEdgeMm', by: { diameterMm: 'proportional', densityKgPerM3: 'increasing' } },
+    { of: 'plainEdgeMm', by: { threadDiameterMm: 'proportional', densityKgPerM3: 'increasing' } },
   ],
   cautions: [makersDataFirst, notStructuralDesign],
 }));

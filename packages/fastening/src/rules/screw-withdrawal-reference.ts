@@ -2,19 +2,19 @@ import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { civilFormulasHandbook, nds2018, withdrawalExamplesPage } from '@scantling/rules/sources';
 import { ndsDecides, notStructuralDesign, steelToo } from '../cautions.ts';
 import { inPounds, MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { ovendryBasis } from '../withdrawal-terms.ts';
+import { ovendryInput, shankInput, threadInWoodInput } from '../withdrawal-terms.ts';
 
 const limits = {
-  diameterMm: { min: 1, max: 30 },
-  threadMm: { min: 0, max: 500 },
+  shankDiameterMm: { min: 1, max: 30 },
+  threadInWoodMm: { min: 0, max: 500 },
   ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface ScrewWithdrawalReferenceInput {
   /** Diameter of the shank, mm, 1 to 30. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Length of thread in the side grain of the wood that holds the point, mm, 0 to 500. */
-  readonly threadMm: number;
+  readonly threadInWoodMm: number;
   /** Specific gravity: ovendry mass, ovendry volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
 }
@@ -35,14 +35,14 @@ export interface ScrewWithdrawalReference {
  * ```ts
  * import { screwWithdrawalReference } from '@scantling/fastening';
  * // A No. 10 screw with 1 in of thread in wood of 0.50: 2850 × 0.50² × 0.190 = 135 lb
- * screwWithdrawalReference({ diameterMm: 4.826, threadMm: 25.4, ovendrySpecificGravityRatio: 0.5 }).referenceN // => 602.18
+ * screwWithdrawalReference({ shankDiameterMm: 4.826, threadInWoodMm: 25.4, ovendrySpecificGravityRatio: 0.5 }).referenceN // => 602.18
  * ```
  */
 export function screwWithdrawalReference(input: ScrewWithdrawalReferenceInput): ScrewWithdrawalReference {
   requireInputs('screwWithdrawalReference', input, limits);
-  const { diameterMm, threadMm, ovendrySpecificGravityRatio } = input;
-  const perInchLbf = 2850 * ovendrySpecificGravityRatio ** 2 * (diameterMm / MM_PER_IN);
-  return { referenceN: plusZero(perInchLbf * (threadMm / MM_PER_IN) * N_PER_LBF) };
+  const { shankDiameterMm, threadInWoodMm, ovendrySpecificGravityRatio } = input;
+  const perInchLbf = 2850 * ovendrySpecificGravityRatio ** 2 * (shankDiameterMm / MM_PER_IN);
+  return { referenceN: plusZero(perInchLbf * (threadInWoodMm / MM_PER_IN) * N_PER_LBF) };
 }
 
 export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
@@ -52,21 +52,12 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
     'The pull that the American design code for timber lets a wood screw carry out of side grain, before its factors.',
   basis: 'measured',
   inputs: {
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
-    threadMm: {
-      kind: 'number',
-      label: 'Thread in the wood',
-      unit: 'mm',
-      ...limits.threadMm,
-      help: 'In the side grain of the piece that holds the point.',
-    },
-    ovendrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity, ovendry',
-      unit: '1',
-      ...limits.ovendrySpecificGravityRatio,
-      help: ovendryBasis,
-    },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
+    threadInWoodMm: threadInWoodInput(
+      limits.threadInWoodMm,
+      'In the side grain of the piece that holds the point.',
+    ),
+    ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
   },
   outputs: { referenceN: { label: 'Reference design value', unit: 'N' } },
   compute: screwWithdrawalReference,
@@ -77,11 +68,11 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
     D: 'shank diameter, in',
     p_t: 'thread in the wood, in',
   },
-  valid: { diameterMm: [3.5, 9.5], ovendrySpecificGravityRatio: [0.31, 0.73] },
+  valid: { shankDiameterMm: [3.5, 9.5], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     {
       source: nds2018,
-      at: 'Eq. 12.2-2, its range, and § 12.2.2.3 on end grain, as the working notes of an engineer quote them',
+      at: 'Eq. 12.2-2, its range, and § 12.2.2.3 on end grain',
       confirmed: 'text',
       tier: 'reprint',
     },
@@ -89,17 +80,17 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
   ],
   examples: [
     {
-      given: { diameterMm: 0.19 * 25.4, threadMm: 25.4, ovendrySpecificGravityRatio: 0.5 },
+      given: { shankDiameterMm: 0.19 * 25.4, threadInWoodMm: 25.4, ovendrySpecificGravityRatio: 0.5 },
       expect: { referenceN: inPounds('135') },
       from: {
         source: nds2018,
-        at: 'Table 12.2B, No. 10, G 0.50, as the working notes of an engineer quote it',
+        at: 'Table 12.2B, No. 10, G 0.50',
         confirmed: 'text',
         tier: 'reprint',
       },
     },
     {
-      given: { diameterMm: 0.19 * 25.4, threadMm: 25.4, ovendrySpecificGravityRatio: 0.45 },
+      given: { shankDiameterMm: 0.19 * 25.4, threadInWoodMm: 25.4, ovendrySpecificGravityRatio: 0.45 },
       expect: { referenceN: inPounds('109') },
       within: {
         value: 2.95,
@@ -112,7 +103,7 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
       },
     },
     {
-      given: { diameterMm: 5.08, threadMm: 30.48, ovendrySpecificGravityRatio: 0.6 },
+      given: { shankDiameterMm: 5.08, threadInWoodMm: 30.48, ovendrySpecificGravityRatio: 0.6 },
       expect: { referenceN: '1095.33' },
       from: {
         workedByHand:
@@ -123,7 +114,11 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
   laws: [
     {
       of: 'referenceN',
-      by: { diameterMm: 'proportional', threadMm: 'proportional', ovendrySpecificGravityRatio: 'increasing' },
+      by: {
+        shankDiameterMm: 'proportional',
+        threadInWoodMm: 'proportional',
+        ovendrySpecificGravityRatio: 'increasing',
+      },
     },
   ],
   cautions: [ndsDecides, steelToo, notStructuralDesign],

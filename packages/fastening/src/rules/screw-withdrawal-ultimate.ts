@@ -2,19 +2,19 @@ import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/r
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
 import { notStructuralDesign, steelToo, testValue } from '../cautions.ts';
 import { MM_PER_IN, N_PER_LBF } from '../inch-pound.ts';
-import { airDryBasis } from '../withdrawal-terms.ts';
+import { airDryInput, grainChoice, shankInput, threadInWoodInput } from '../withdrawal-terms.ts';
 
 const limits = {
-  diameterMm: { min: 1, max: 30 },
-  threadMm: { min: 0, max: 500 },
+  shankDiameterMm: { min: 1, max: 30 },
+  threadInWoodMm: { min: 0, max: 500 },
   airDrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface ScrewWithdrawalUltimateInput {
   /** Diameter of the shank, mm, 1 to 30. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** Length of thread in the wood that holds the point, mm, 0 to 500. */
-  readonly threadMm: number;
+  readonly threadInWoodMm: number;
   /** Specific gravity: ovendry mass, volume at 12 % moisture content, 0.1 to 1.3. */
   readonly airDrySpecificGravityRatio: number;
   /** Whether the screw stands in side grain or in end grain. */
@@ -38,17 +38,19 @@ export interface ScrewWithdrawalUltimate {
  * ```ts
  * import { screwWithdrawalUltimate } from '@scantling/fastening';
  * // 30 mm of thread of a No. 10 screw in sugar maple: 108.25 × 0.63² × 4.83 × 30
- * const screw = { diameterMm: 4.83, threadMm: 30, airDrySpecificGravityRatio: 0.63 };
+ * const screw = { shankDiameterMm: 4.83, threadInWoodMm: 30, airDrySpecificGravityRatio: 0.63 };
  * screwWithdrawalUltimate({ ...screw, grain: 'side' }).ultimateN // => 6225.55
  * screwWithdrawalUltimate({ ...screw, grain: 'along' }) // throws screwWithdrawalUltimate requires grain to be one of side, end
  * ```
  */
 export function screwWithdrawalUltimate(input: ScrewWithdrawalUltimateInput): ScrewWithdrawalUltimate {
   requireInputs('screwWithdrawalUltimate', input, limits);
-  const { diameterMm, threadMm, airDrySpecificGravityRatio, grain } = input;
+  const { shankDiameterMm, threadInWoodMm, airDrySpecificGravityRatio, grain } = input;
   requireChoice('screwWithdrawalUltimate', 'grain', grain, ['side', 'end']);
   const share = grain === 'end' ? 0.75 : 1;
-  return { ultimateN: plusZero(share * 108.25 * airDrySpecificGravityRatio ** 2 * diameterMm * threadMm) };
+  return {
+    ultimateN: plusZero(share * 108.25 * airDrySpecificGravityRatio ** 2 * shankDiameterMm * threadInWoodMm),
+  };
 }
 
 export const screwWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
@@ -60,22 +62,10 @@ export const screwWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   summary: 'The pull at which wood screws came out of wood in tests, on average. It is no design value.',
   basis: 'measured',
   inputs: {
-    diameterMm: { kind: 'number', label: 'Shank diameter', unit: 'mm', ...limits.diameterMm },
-    threadMm: {
-      kind: 'number',
-      label: 'Thread in the wood',
-      unit: 'mm',
-      ...limits.threadMm,
-      help: 'In the piece that holds the point.',
-    },
-    airDrySpecificGravityRatio: {
-      kind: 'number',
-      label: 'Specific gravity at 12 %',
-      unit: '1',
-      ...limits.airDrySpecificGravityRatio,
-      help: airDryBasis,
-    },
-    grain: { kind: 'choice', label: 'Screwed into', options: { side: 'side grain', end: 'end grain' } },
+    shankDiameterMm: shankInput(limits.shankDiameterMm),
+    threadInWoodMm: threadInWoodInput(limits.threadInWoodMm, 'In the piece that holds the point.'),
+    airDrySpecificGravityRatio: airDryInput(limits.airDrySpecificGravityRatio),
+    grain: grainChoice(),
   },
   outputs: { ultimateN: { label: 'Average pull that draws it out', unit: 'N' } },
   compute: screwWithdrawalUltimate,
@@ -97,12 +87,12 @@ export const screwWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   ],
   examples: [
     {
-      given: { diameterMm: 4.83, threadMm: 25, airDrySpecificGravityRatio: 0.5, grain: 'side' },
+      given: { shankDiameterMm: 4.83, threadInWoodMm: 25, airDrySpecificGravityRatio: 0.5, grain: 'side' },
       expect: { ultimateN: '3267.8' },
       from: { workedByHand: '0.5² = 0.25; 108.25 × 0.25 × 4.83 × 25 = 3267.8 N' },
     },
     {
-      given: { diameterMm: 6, threadMm: 40, airDrySpecificGravityRatio: 0.6, grain: 'end' },
+      given: { shankDiameterMm: 6, threadInWoodMm: 40, airDrySpecificGravityRatio: 0.6, grain: 'end' },
       expect: { ultimateN: '7014.6' },
       from: { workedByHand: '0.6² = 0.36; 108.25 × 0.36 × 6 × 40 = 9352.8; 0.75 × 9352.8 = 7014.6 N' },
     },
@@ -110,19 +100,23 @@ export const screwWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
   laws: [
     {
       of: 'ultimateN',
-      by: { diameterMm: 'proportional', threadMm: 'proportional', airDrySpecificGravityRatio: 'increasing' },
+      by: {
+        shankDiameterMm: 'proportional',
+        threadInWoodMm: 'proportional',
+        airDrySpecificGravityRatio: 'increasing',
+      },
     },
   ],
   peers: [
     {
       name: 'the same in inches and pounds, 15,700 G² D L',
       of: 'ultimateN',
-      compute: ({ diameterMm, threadMm, airDrySpecificGravityRatio, grain }) =>
+      compute: ({ shankDiameterMm, threadInWoodMm, airDrySpecificGravityRatio, grain }) =>
         15_700 *
         (grain === 'end' ? 0.75 : 1) *
         airDrySpecificGravityRatio ** 2 *
-        (diameterMm / MM_PER_IN) *
-        (threadMm / MM_PER_IN) *
+        (shankDiameterMm / MM_PER_IN) *
+        (threadInWoodMm / MM_PER_IN) *
         N_PER_LBF,
       // Both constants are rounded as printed: 15,700 psi is 108.248 MPa.
       relative: 3e-5,

@@ -72,7 +72,7 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
       expect: { strengthMPa: inPsi('87000') },
       from: {
         source: nds2018,
-        at: 'Table 12K, footnote 2: ASTM A36, of 58,000 psi, as the working notes of an engineer quote it',
+        at: 'Table 12K, footnote 2: ASTM A36, of 58,000 psi',
         confirmed: 'text',
         tier: 'reprint',
       },
@@ -83,7 +83,7 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
       within: { value: 0.2, because: 'The table rounds 61,875 psi down to 61,850.' },
       from: {
         source: nds2018,
-        at: 'Table 12K, footnote 2: ASTM A653 grade 33, of 45,000 psi, as the working notes of an engineer quote it',
+        at: 'Table 12K, footnote 2: ASTM A653 grade 33, of 45,000 psi',
         confirmed: 'text',
         tier: 'reprint',
       },

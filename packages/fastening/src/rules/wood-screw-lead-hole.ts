@@ -7,11 +7,12 @@ import {
   woodHandbook2021,
 } from '@scantling/rules/sources';
 import { drillingCare, largerInFineWork, tryOnAnOffcut } from '../cautions.ts';
+import { ovendryInput, shankInput } from '../withdrawal-terms.ts';
 
 const limits = {
   rootDiameterMm: { min: 0.5, max: 30 },
   shankDiameterMm: { min: 0.5, max: 30 },
-  ovendrySpecificGravityRatio: { min: 0.05, max: 1.5 },
+  ovendrySpecificGravityRatio: { min: 0.1, max: 1.3 },
 } as const;
 
 export interface WoodScrewLeadHoleInput {
@@ -19,7 +20,7 @@ export interface WoodScrewLeadHoleInput {
   readonly rootDiameterMm: number;
   /** Diameter of the unthreaded shank, mm, 0.5 to 30. */
   readonly shankDiameterMm: number;
-  /** Specific gravity of the wood, ovendry mass and volume, 0.05 to 1.5. */
+  /** Specific gravity of the wood, ovendry mass and volume, 0.1 to 1.3. */
   readonly ovendrySpecificGravityRatio: number;
   /** Whether the screw is pulled along its axis or pushed sideways. */
   readonly load: 'withdrawal' | 'lateral';
@@ -77,20 +78,8 @@ export const woodScrewLeadHoleRule = /* @__PURE__ */ defineRule<WoodScrewLeadHol
         ...limits.rootDiameterMm,
         help: 'Between the threads; about two thirds of the shank in most wood screws.',
       },
-      shankDiameterMm: {
-        kind: 'number',
-        label: 'Shank diameter',
-        unit: 'mm',
-        ...limits.shankDiameterMm,
-        help: 'Where there is no thread.',
-      },
-      ovendrySpecificGravityRatio: {
-        kind: 'number',
-        label: 'Specific gravity',
-        unit: '1',
-        ...limits.ovendrySpecificGravityRatio,
-        help: 'Of the wood that takes the threads, ovendry mass and volume.',
-      },
+      shankDiameterMm: shankInput(limits.shankDiameterMm),
+      ovendrySpecificGravityRatio: ovendryInput(limits.ovendrySpecificGravityRatio),
       load: {
         kind: 'choice',
         label: 'Load',

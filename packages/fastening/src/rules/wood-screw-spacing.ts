@@ -1,22 +1,23 @@
 import { defineRule, requireChoice, requireInputs } from '@scantling/rules';
 import { buildingDesignHandbook, nds2018 } from '@scantling/rules/sources';
 import { notStructuralDesign, tryOnAnOffcut } from '../cautions.ts';
+import { shankInput } from '../withdrawal-terms.ts';
 
-const limits = { diameterMm: { min: 0.5, max: 12 } } as const;
+const limits = { shankDiameterMm: { min: 0.5, max: 12 } } as const;
 
 /** Pulled end, pushed end, along, across, between rows, in diameters. */
 const diameters = {
-  wood: { bored: [10, 5, 10, 5, 3], none: [15, 10, 15, 10, 5] },
-  steel: { bored: [5, 3, 5, 2.5, 2.5], none: [10, 5, 10, 5, 3] },
+  wood: { predrilled: [10, 5, 10, 5, 3], none: [15, 10, 15, 10, 5] },
+  steel: { predrilled: [5, 3, 5, 2.5, 2.5], none: [10, 5, 10, 5, 3] },
 } as const;
 
 export interface WoodScrewSpacingInput {
   /** Diameter of the shank, mm, 0.5 to 12. */
-  readonly diameterMm: number;
+  readonly shankDiameterMm: number;
   /** What lies under the heads. */
   readonly side: 'wood' | 'steel';
   /** Whether lead holes are bored. */
-  readonly hole: 'bored' | 'none';
+  readonly hole: 'predrilled' | 'none';
 }
 
 export interface WoodScrewSpacing {
@@ -45,22 +46,22 @@ export interface WoodScrewSpacing {
  * ```ts
  * import { woodScrewSpacing } from '@scantling/fastening';
  * // 5 mm screws through a steel bracket into bored wood
- * woodScrewSpacing({ diameterMm: 5, side: 'steel', hole: 'bored' }) // => { edgeMm: 12.5, pulledEndMm: 25, pushedEndMm: 15, alongMm: 25, acrossMm: 12.5, rowsMm: 12.5 }
+ * woodScrewSpacing({ shankDiameterMm: 5, side: 'steel', hole: 'predrilled' }) // => { edgeMm: 12.5, pulledEndMm: 25, pushedEndMm: 15, alongMm: 25, acrossMm: 12.5, rowsMm: 12.5 }
  * ```
  */
 export function woodScrewSpacing(input: WoodScrewSpacingInput): WoodScrewSpacing {
   requireInputs('woodScrewSpacing', input, limits);
-  const { diameterMm, side, hole } = input;
+  const { shankDiameterMm, side, hole } = input;
   requireChoice('woodScrewSpacing', 'side', side, ['wood', 'steel']);
-  requireChoice('woodScrewSpacing', 'hole', hole, ['bored', 'none']);
+  requireChoice('woodScrewSpacing', 'hole', hole, ['predrilled', 'none']);
   const [pulledEnd, pushedEnd, along, across, rows] = diameters[side][hole];
   return {
-    edgeMm: 2.5 * diameterMm,
-    pulledEndMm: pulledEnd * diameterMm,
-    pushedEndMm: pushedEnd * diameterMm,
-    alongMm: along * diameterMm,
-    acrossMm: across * diameterMm,
-    rowsMm: rows * diameterMm,
+    edgeMm: 2.5 * shankDiameterMm,
+    pulledEndMm: pulledEnd * shankDiameterMm,
+    pushedEndMm: pushedEnd * shankDiameterMm,
+    alongMm: along * shankDiameterMm,
+    acrossMm: across * shankDiameterMm,
+    rowsMm: rows * shankDiameterMm,
   };
 }
 
@@ -72,19 +73,13 @@ export const woodScrewSpacingRule = /* @__PURE__ */ defineRule<WoodScrewSpacingI
       'Recommended distances of wood screws from edges, from ends and from each other so that the wood does not split, under wood or under steel, with lead holes or without.',
     basis: 'convention',
     inputs: {
-      diameterMm: {
-        kind: 'number',
-        label: 'Diameter',
-        unit: 'mm',
-        ...limits.diameterMm,
-        help: 'Of the shank.',
-      },
+      shankDiameterMm: shankInput(limits.shankDiameterMm),
       side: {
         kind: 'choice',
         label: 'Under the heads',
         options: { wood: 'Wood', steel: 'Steel: a bracket or a strip' },
       },
-      hole: { kind: 'choice', label: 'Lead holes', options: { bored: 'Bored', none: 'None' } },
+      hole: { kind: 'choice', label: 'Hole', options: { predrilled: 'Drilled first', none: 'None' } },
     },
     outputs: {
       edgeMm: { label: 'From an edge', unit: 'mm' },
@@ -126,7 +121,7 @@ r = & 5D & 3D & 3D & 2.5D
     ],
     examples: [
       {
-        given: { diameterMm: 5, side: 'steel', hole: 'bored' },
+        given: { shankDiameterMm: 5, side: 'steel', hole: 'predrilled' },
         expect: {
           edgeMm: '12.50',
           pulledEndMm: '25.00',
@@ -138,7 +133,7 @@ r = & 5D & 3D & 3D & 2.5D
         from: { workedByHand: '2.5 × 5 = 12.50; 5 × 5 = 25.00; 3 × 5 = 15.00 mm' },
       },
       {
-        given: { diameterMm: 4, side: 'steel', hole: 'none' },
+        given: { shankDiameterMm: 4, side: 'steel', hole: 'none' },
         expect: {
           edgeMm: '10.00',
           pulledEndMm: '40.00',
@@ -150,7 +145,7 @@ r = & 5D & 3D & 3D & 2.5D
         from: { workedByHand: '2.5 × 4 = 10.00; 10 × 4 = 40.00; 5 × 4 = 20.00; 3 × 4 = 12.00 mm' },
       },
       {
-        given: { diameterMm: 4, side: 'wood', hole: 'bored' },
+        given: { shankDiameterMm: 4, side: 'wood', hole: 'predrilled' },
         expect: {
           edgeMm: '10.00',
           pulledEndMm: '40.00',
@@ -162,7 +157,7 @@ r = & 5D & 3D & 3D & 2.5D
         from: { workedByHand: '2.5 × 4 = 10.00; 10 × 4 = 40.00; 5 × 4 = 20.00; 3 × 4 = 12.00 mm' },
       },
       {
-        given: { diameterMm: 4, side: 'wood', hole: 'none' },
+        given: { shankDiameterMm: 4, side: 'wood', hole: 'none' },
         expect: {
           edgeMm: '10.00',
           pulledEndMm: '60.00',
@@ -175,12 +170,12 @@ r = & 5D & 3D & 3D & 2.5D
       },
     ],
     laws: [
-      { of: 'edgeMm', by: { diameterMm: 'proportional' } },
-      { of: 'pulledEndMm', by: { diameterMm: 'proportional' } },
-      { of: 'pushedEndMm', by: { diameterMm: 'proportional' } },
-      { of: 'alongMm', by: { diameterMm: 'proportional' } },
-      { of: 'acrossMm', by: { diameterMm: 'proportional' } },
-      { of: 'rowsMm', by: { diameterMm: 'proportional' } },
+      { of: 'edgeMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'pulledEndMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'pushedEndMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'alongMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'acrossMm', by: { shankDiameterMm: 'proportional' } },
+      { of: 'rowsMm', by: { shankDiameterMm: 'proportional' } },
     ],
     cautions: [tryOnAnOffcut, notStructuralDesign],
   }),
