@@ -8,7 +8,7 @@ const FT2_PER_GAL = (231 * 25.4 ** 3) / 1e6 / 0.3048 ** 2;
 
 const tables: readonly AccuracyTable[] = [
   {
-    title: '`spreadingRate`: a coating maker’s chart, with one misprint',
+    title: '`spreadingRate`: a printed chart, maker not named, with one misprint',
     unit: 'ft²/gal',
     decimals: 2,
     deviations: printedSpreadingRates.map(([mils, volumeSolidsPct, printed]) => ({

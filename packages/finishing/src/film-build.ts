@@ -1,10 +1,11 @@
 import { requireFields, requireThat } from '@scantling/rules';
+import { solidsLimits, thinnerLimits } from './mixing.ts';
 import { dryFilm } from './rules/dry-film.ts';
 
 const limits = {
   wetFilmUm: { min: 1, max: 5000 },
-  volumeSolidsPct: { min: 1, max: 100 },
-  thinnerPct: { min: 0, max: 1000 },
+  volumeSolidsPct: solidsLimits,
+  thinnerPct: thinnerLimits,
   sandedUm: { min: 0, max: 5000 },
 } as const;
 

@@ -1,5 +1,5 @@
 /**
- * How much finish, mixed how, spread how thin.
+ * Enough finish, mixed right, coat by coat, on a dry and evenly sanded surface.
  *
  * @module finishing
  */

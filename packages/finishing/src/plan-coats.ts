@@ -1,12 +1,13 @@
 import { plusZero, requireFields, requireThat } from '@scantling/rules';
 import { oilyRags, productSheet, solvents, thinWithin } from './cautions.ts';
+import { solidsLimits, thinnerLimits } from './mixing.ts';
 import { dryFilm } from './rules/dry-film.ts';
 import { finishVolume } from './rules/finish-volume.ts';
 import { isDuller, requireSheen, type Sheen } from './sheen.ts';
 
 const coatLimits = {
-  thinnerPct: { min: 0, max: 1000 },
-  volumeSolidsPct: { min: 1, max: 100 },
+  thinnerPct: thinnerLimits,
+  volumeSolidsPct: solidsLimits,
   spreadingRateM2PerL: { min: 0.2, max: 1000 },
   lossPct: { min: 0, max: 95 },
 } as const;
@@ -25,8 +26,8 @@ export interface PlannedCoat {
   readonly faces: readonly string[];
   /** What is laid: gloss varnish. */
   readonly finish: string;
-  /** What it is thinned with: mineral spirits. */
-  readonly thinner: string;
+  /** What it is thinned with: mineral spirits. May be left out where it is not thinned. */
+  readonly thinner?: string;
   /** Thinner added, % of the volume of the finish, 0 to 1000. */
   readonly thinnerPct: number;
   /** Solids by volume of the finish before thinning, %, 1 to 100. */
@@ -61,7 +62,7 @@ export interface CoatNeeds {
 
 export interface FaceResult extends CoatedFace {
   /** How many coats it gets. */
-  readonly coats: number;
+  readonly coatCount: number;
   /** Of its last coat; `null` where it gets none. */
   readonly sheen: Sheen | null;
   /** All its coats as they are laid, µm. */
@@ -113,7 +114,7 @@ function requirePlan(input: PlanCoatsInput): void {
     const path = `coats[${i}]`;
     requireFields('planCoats', path, coat, coatLimits);
     text(`${path}.finish`, coat.finish);
-    text(`${path}.thinner`, coat.thinner);
+    if (coat.thinnerPct) text(`${path}.thinner`, coat.thinner);
     requireSheen('planCoats', `${path}.sheen`, coat.sheen);
     list(`${path}.faces`, coat.faces);
     for (const [j, name] of coat.faces.entries()) {
@@ -143,7 +144,7 @@ function requirePlan(input: PlanCoatsInput): void {
  * });
  * // 1.6 m² and 0.8 m² at 16 m²/L are 100 and 50 mL, four parts varnish to one of spirits
  * liquids // => [{ name: 'gloss varnish', volumeMl: 120 }, { name: 'mineral spirits', volumeMl: 30 }]
- * faces.map(({ coats, filmUm }) => [coats, filmUm]) // => [[2, 50], [1, 25]]
+ * faces.map(({ coatCount, filmUm }) => [coatCount, filmUm]) // => [[2, 50], [1, 25]]
  * ```
  */
 export function planCoats(input: PlanCoatsInput): PlanCoats {
@@ -156,11 +157,11 @@ export function planCoats(input: PlanCoatsInput): PlanCoats {
   const needs = coats.map((coat): CoatNeeds => {
     const areaM2 = faces.reduce((sum, { name, areaM2 }) => sum + (coat.faces.includes(name) ? areaM2 : 0), 0);
     const { spreadingRateM2PerL, lossPct, thinnerPct } = coat;
-    const mixMl = finishVolume({ areaM2, coats: 1, spreadingRateM2PerL, lossPct }).volumeMl;
+    const mixMl = finishVolume({ areaM2, coatCount: 1, spreadingRateM2PerL, lossPct }).volumeMl;
     const finishMl = (mixMl * 100) / (100 + thinnerPct);
     const thinnerMl = plusZero((mixMl * thinnerPct) / (100 + thinnerPct));
     add(coat.finish, finishMl);
-    if (thinnerPct > 0) add(coat.thinner, thinnerMl);
+    if (thinnerPct) add(coat.thinner as string, thinnerMl);
     const wetFilmUm = 1000 / spreadingRateM2PerL;
     const { dryFilmUm } = dryFilm({ ...coat, wetFilmUm });
     return { areaM2, mixMl, finishMl, thinnerMl, wetFilmUm, dryFilmUm };
@@ -188,7 +189,7 @@ function faceResult(
   return {
     name: face.name,
     areaM2: plusZero(face.areaM2),
-    coats: own.length,
+    coatCount: own.length,
     sheen: own.at(-1)?.[1].sheen ?? null,
     laidUm: sum('wetFilmUm'),
     filmUm: sum('dryFilmUm'),
@@ -199,7 +200,7 @@ function notesOn(faces: readonly CoatedFace[], coats: readonly PlannedCoat[]): s
   return faces.flatMap((face) => {
     const own = onFace(face, coats);
     if (own.length === 0)
-      return [`The ${face.name} gets no coat: bare wood takes up and gives off moisture faster.`];
+      return [`No coat is laid on the ${face.name}: bare wood takes up and gives off moisture faster.`];
     return own.slice(1).flatMap(([i, coat], before) => {
       const [under, earlier] = own[before] as [number, PlannedCoat];
       return isDuller(earlier.sheen, coat.sheen)

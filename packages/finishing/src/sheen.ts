@@ -1,7 +1,7 @@
 import { type Citation, requireChoice, requireInputs, requireThat } from '@scantling/rules';
-import { sheenColumn } from '@scantling/rules/sources';
+import { iso2813, sheenColumn } from '@scantling/rules/sources';
 
-/** Degrees of gloss with the names that ISO 2813 takes from ISO 4618, the glossiest first. */
+/** Degrees of gloss, the glossiest first, with the names that stand as examples in ISO 2813:2014, 3.1, from ISO 4618. */
 const degrees = ['high gloss', 'gloss', 'silk gloss', 'semigloss', 'satin', 'matt', 'dead matt'] as const;
 
 /** How glossy a finish dries. */
@@ -16,7 +16,7 @@ export const isDuller = (one: Sheen, other: Sheen): boolean => degrees.indexOf(o
 
 export interface SheenOfCoatsInput {
   /** How many coats in all, 1 to 50. */
-  readonly coats: number;
+  readonly coatCount: number;
   /** How the last coat is to look. */
   readonly sheen: Sheen;
   /** How many of the last coats have that sheen, 1 to all of them; one is enough, a second evens it out. */
@@ -28,8 +28,8 @@ export interface SheenOfCoats {
   readonly sheens: readonly Sheen[];
   /** Why, in a few sentences. */
   readonly why: readonly string[];
-  /** What the first of these rests on. */
-  readonly sources: readonly Citation[];
+  /** What the first of these rests on, and where the names of sheens come from. */
+  readonly citations: readonly Citation[];
 }
 
 /**
@@ -37,27 +37,28 @@ export interface SheenOfCoats {
  *
  * @throws RangeError where an input is outside its limits.
  * Source: a column of a woodworking magazine on flatting agents; gloss for the build is common practice, no source.
+ * Sheens are named as in ISO 2813:2014.
  * @example
  * ```ts
  * import { sheenOfCoats } from '@scantling/finishing';
- * sheenOfCoats({ coats: 4, sheen: 'satin', lastCoatCount: 1 }).sheens // => ['gloss', 'gloss', 'gloss', 'satin']
+ * sheenOfCoats({ coatCount: 4, sheen: 'satin', lastCoatCount: 1 }).sheens // => ['gloss', 'gloss', 'gloss', 'satin']
  * ```
  */
 export function sheenOfCoats(input: SheenOfCoatsInput): SheenOfCoats {
   requireInputs('sheenOfCoats', input, {
-    coats: { min: 1, max: 50, integer: true },
+    coatCount: { min: 1, max: 50, integer: true },
     lastCoatCount: { min: 1, max: 50, integer: true },
   });
-  const { coats, sheen, lastCoatCount } = input;
+  const { coatCount, sheen, lastCoatCount } = input;
   requireSheen('sheenOfCoats', 'sheen', sheen);
   requireThat(
     'sheenOfCoats',
-    lastCoatCount <= coats,
-    `lastCoatCount at most coats, got ${lastCoatCount} and ${coats}`,
+    lastCoatCount <= coatCount,
+    `lastCoatCount at most coatCount, got ${lastCoatCount} and ${coatCount}`,
   );
   const below = isDuller(sheen, 'gloss') ? 'gloss' : sheen;
   return {
-    sheens: Array.from({ length: coats }, (_, i) => (i < coats - lastCoatCount ? below : sheen)),
+    sheens: Array.from({ length: coatCount }, (_, i) => (i < coatCount - lastCoatCount ? below : sheen)),
     why: [
       'The last coat alone makes the sheen: as the film dries it is drawn down over the particles of flatting agent near its surface, which makes it rough by a hair, and what lies beneath does not matter.',
       ...(below === sheen
@@ -67,11 +68,17 @@ export function sheenOfCoats(input: SheenOfCoatsInput): SheenOfCoats {
             'Stir a dull finish until the flatting agent is off the bottom, and keep stirring as you go.',
           ]),
     ],
-    sources: [
+    citations: [
       {
         source: sheenColumn,
         at: 'caption of the panel of four halves, and what follows on flatting agents',
         confirmed: 'text',
+      },
+      {
+        source: iso2813,
+        at: '3.1, note: examples of degrees of gloss, from ISO 4618:2014, 2.132',
+        confirmed: 'text',
+        tier: 'reprint',
       },
     ],
   };

@@ -1,7 +1,37 @@
 import fc from 'fast-check';
 import { unit } from 'mathjs';
 import { expect, test } from 'vitest';
-import { finishVolume, mixByParts, spreadingRate, thinnedSolids, wetFilm } from '../src/index.ts';
+import {
+  alligation,
+  blendLiquids,
+  buyFinish,
+  coatCalendar,
+  dilution,
+  dryFilm,
+  filmBuild,
+  finishAreas,
+  finishVolume,
+  jarHeight,
+  jarMarks,
+  laidFilm,
+  largestBatch,
+  mixByParts,
+  mixLiquids,
+  planBatches,
+  planCoats,
+  sheenOfCoats,
+  shellacCut,
+  shellacFlakes,
+  shellacThinning,
+  spreadingRate,
+  thinnedSolids,
+  vocContent,
+  vocOfSolids,
+  volumeSolids,
+  wetFilm,
+  wholeParts,
+  wipingVarnish,
+} from '../src/index.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const solids = between(5, 100);
@@ -77,13 +107,53 @@ test('what is not lost is on the wood, coat by coat', () => {
       fc.integer({ min: 1, max: 20 }),
       between(1, 50),
       between(0, 90),
-      (areaM2, coats, spreadingRateM2PerL, lossPct) => {
-        const { volumeMl } = finishVolume({ areaM2, coats, spreadingRateM2PerL, lossPct });
+      (areaM2, coatCount, spreadingRateM2PerL, lossPct) => {
+        const { volumeMl } = finishVolume({ areaM2, coatCount, spreadingRateM2PerL, lossPct });
         const coveredM2 = ((volumeMl / 1000) * (100 - lossPct) * spreadingRateM2PerL) / 100;
-        close(coveredM2, areaM2 * coats);
-        const oneCoat = finishVolume({ areaM2, coats: 1, spreadingRateM2PerL, lossPct }).volumeMl;
-        close(volumeMl, coats * oneCoat);
+        close(coveredM2, areaM2 * coatCount);
+        const oneCoat = finishVolume({ areaM2, coatCount: 1, spreadingRateM2PerL, lossPct }).volumeMl;
+        close(volumeMl, coatCount * oneCoat);
       },
     ),
   );
+});
+
+test('what is given nothing says so by its own name', () => {
+  const all = [
+    alligation,
+    blendLiquids,
+    buyFinish,
+    coatCalendar,
+    dilution,
+    dryFilm,
+    filmBuild,
+    finishAreas,
+    finishVolume,
+    jarHeight,
+    jarMarks,
+    laidFilm,
+    largestBatch,
+    mixByParts,
+    mixLiquids,
+    planBatches,
+    planCoats,
+    sheenOfCoats,
+    shellacCut,
+    shellacFlakes,
+    shellacThinning,
+    spreadingRate,
+    thinnedSolids,
+    vocContent,
+    vocOfSolids,
+    volumeSolids,
+    wetFilm,
+    wholeParts,
+    wipingVarnish,
+  ] as readonly ((input: never) => unknown)[];
+  for (const ours of all) {
+    for (const nothing of [undefined, null, {}]) {
+      expect(() => ours(nothing as never)).toThrow(RangeError);
+      expect(() => ours(nothing as never)).toThrow(`${ours.name} requires `);
+    }
+  }
 });

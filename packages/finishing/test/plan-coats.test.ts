@@ -53,7 +53,7 @@ describe('planCoats', () => {
           const asked = plan.coats[i] as PlannedCoat;
           close(one.finishMl + one.thinnerMl, one.mixMl);
           close(one.thinnerMl * 100, one.finishMl * asked.thinnerPct);
-          close(one.mixMl, finishVolume({ ...asked, areaM2: one.areaM2, coats: 1 }).volumeMl);
+          close(one.mixMl, finishVolume({ ...asked, areaM2: one.areaM2, coatCount: 1 }).volumeMl);
           close(one.dryFilmUm, dryFilm({ ...asked, wetFilmUm: one.wetFilmUm }).dryFilmUm);
           // What is on the wood: film times area is the volume less the loss, and the solids of it.
           close(one.wetFilmUm * one.areaM2, (one.mixMl * (100 - asked.lossPct)) / 100);
@@ -74,7 +74,7 @@ describe('planCoats', () => {
         close(onFaces, brought);
         for (const [i, result] of results.entries()) {
           const own = plan.coats.filter((one) => one.faces.includes(names[i] ?? ''));
-          expect(result.coats).toBe(own.length);
+          expect(result.coatCount).toBe(own.length);
           expect(result.sheen).toBe(own.at(-1)?.sheen ?? null);
         }
       }),
@@ -116,9 +116,17 @@ describe('planCoats', () => {
     ]);
     const both = planCoats({ faces: [...top, { name: 'underside', areaM2: 1 }], coats: [gloss] });
     expect(both.notes).toEqual([
-      'The underside gets no coat: bare wood takes up and gives off moisture faster.',
+      'No coat is laid on the underside: bare wood takes up and gives off moisture faster.',
     ]);
     expect(both.cautions.join(' ')).toMatch(/Rags wet.*Solvent vapour.*own sheet/s);
+  });
+
+  test('wants the name of a thinner only where there is some', () => {
+    const { thinner, ...unthinned } = gloss;
+    expect(planCoats({ faces: top, coats: [unthinned] })).toEqual(planCoats({ faces: top, coats: [gloss] }));
+    expect(() => planCoats({ faces: top, coats: [{ ...unthinned, thinnerPct: 5 }] })).toThrow(
+      'planCoats requires coats[0].thinner to be a text, got undefined',
+    );
   });
 
   // The bindery bench, worked by hand: 1 m² of top, sealed half and half at 12.5 m²/L: 80 mL, of them 40 of varnish;
@@ -131,7 +139,7 @@ describe('planCoats', () => {
       { name: 'mineral spirits', volumeMl: 40 },
       { name: 'satin varnish', volumeMl: 100 },
     ]);
-    expect(plan.faces[0]).toMatchObject({ coats: 4, sheen: 'satin', laidUm: 380, filmUm: 170 });
+    expect(plan.faces[0]).toMatchObject({ coatCount: 4, sheen: 'satin', laidUm: 380, filmUm: 170 });
   });
 
   test('takes the areas of a panel as they come', () => {
@@ -193,12 +201,16 @@ describe('sheenOfCoats', () => {
     const counts = fc.tuple(fc.integer({ min: 1, max: 50 }), fc.integer({ min: 1, max: 50 }));
     fc.assert(
       fc.property(sheen, counts, (wanted, [one, other]) => {
-        const [lastCoatCount, coats] = [Math.min(one, other), Math.max(one, other)];
-        const { sheens, why } = sheenOfCoats({ coats, sheen: wanted, lastCoatCount } as SheenOfCoatsInput);
-        expect(sheens).toHaveLength(coats);
+        const [lastCoatCount, coatCount] = [Math.min(one, other), Math.max(one, other)];
+        const { sheens, why } = sheenOfCoats({
+          coatCount,
+          sheen: wanted,
+          lastCoatCount,
+        } as SheenOfCoatsInput);
+        expect(sheens).toHaveLength(coatCount);
         expect(sheens.slice(-lastCoatCount)).toEqual(Array(lastCoatCount).fill(wanted));
         const below = wanted === 'high gloss' ? 'high gloss' : 'gloss';
-        expect(sheens.slice(0, -lastCoatCount)).toEqual(Array(coats - lastCoatCount).fill(below));
+        expect(sheens.slice(0, -lastCoatCount)).toEqual(Array(coatCount - lastCoatCount).fill(below));
         expect(why[0]).toContain('The last coat alone makes the sheen');
         expect(why.length > 1).toBe(
           !wanted.endsWith(' gloss') && wanted !== 'gloss' ? true : wanted === 'silk gloss',
@@ -223,9 +235,9 @@ describe('sheenOfCoats', () => {
   });
 
   test.each<[object, string]>([
-    [{ coats: 0, sheen: 'satin', lastCoatCount: 1 }, 'coats a whole number between 1 and 50, got 0'],
-    [{ coats: 2, sheen: 'satin', lastCoatCount: 3 }, 'lastCoatCount at most coats, got 3 and 2'],
-    [{ coats: 2, sheen: 'toString', lastCoatCount: 1 }, 'sheen to be one of'],
+    [{ coatCount: 0, sheen: 'satin', lastCoatCount: 1 }, 'coatCount a whole number between 1 and 50, got 0'],
+    [{ coatCount: 2, sheen: 'satin', lastCoatCount: 3 }, 'lastCoatCount at most coatCount, got 3 and 2'],
+    [{ coatCount: 2, sheen: 'toString', lastCoatCount: 1 }, 'sheen to be one of'],
   ])('refuses %o', (input, says) => {
     expect(() => sheenOfCoats(input as SheenOfCoatsInput)).toThrow(`sheenOfCoats requires ${says}`);
   });

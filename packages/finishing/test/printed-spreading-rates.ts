@@ -1,5 +1,6 @@
-// Outside check: "Theoretical Spreading Rates", the table of a coating maker's conversion chart (the source
-// `coating-conversion-chart`, text seen), ft²/gal. Every printed cell is here.
+// Outside check: "Theoretical Spreading Rates", the table of an undated data sheet, "Calculation/Conversion Chart", maker
+// not named, seen as a copy, as text; ft²/gal. It says 1604 for a gallon at 1 mil, as `coverage-answer-2003` does. Every
+// printed cell is here.
 const solidsPct = [
   30, 35, 40, 45, 50, 55, 60, 65, 70, 72, 74, 76, 78, 80, 82, 84, 86, 88, 90, 92, 94, 96, 98, 100,
 ];

@@ -107,7 +107,7 @@ export function plannedFinish(plan: Plan, holeCount: number): PlannedFinish {
     thinnerPct: (100 * (thinner?.parts ?? 0)) / product.parts,
   });
   const { spreadingRateM2PerL } = spreadingRate({ volumeSolidsPct: thinnedSolidsPct, dryFilmUm });
-  const { volumeMl } = finishVolume({ areaM2, coats, spreadingRateM2PerL, lossPct });
+  const { volumeMl } = finishVolume({ areaM2, coatCount: coats, spreadingRateM2PerL, lossPct });
   const { volumesMl } = mixByParts({ parts: liquids.map(({ parts }) => parts), batchMl: volumeMl });
   const mix = liquids.map(({ name, onHandMl }, i) => ({
     name,

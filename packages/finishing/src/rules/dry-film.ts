@@ -1,10 +1,12 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { coatingConversionChart } from '@scantling/rules/sources';
+import { finishingGuidebook2012, wetFilmAnswer2003 } from '@scantling/rules/sources';
+import { solidsLimits, thinnerLimits } from '../mixing.ts';
+import { mixingCard } from '../mixing-card.ts';
 
 const limits = {
   wetFilmUm: { min: 1, max: 5000 },
-  volumeSolidsPct: { min: 1, max: 100 },
-  thinnerPct: { min: 0, max: 1000 },
+  volumeSolidsPct: solidsLimits,
+  thinnerPct: thinnerLimits,
 } as const;
 
 export interface DryFilmInput {
@@ -26,7 +28,7 @@ export interface DryFilm {
  *
  * @returns The dry film, µm.
  * @throws RangeError where an input is outside its limits.
- * Source: the solids stay, the rest goes; a coating maker's chart with worked examples.
+ * Source: the solids stay, the rest goes; stated so, with thinner, in a guidebook for finishing shops.
  * @example
  * ```ts
  * import { dryFilm } from '@scantling/finishing';
@@ -39,77 +41,60 @@ export function dryFilm(input: DryFilmInput): DryFilm {
   return { dryFilmUm: (input.wetFilmUm * input.volumeSolidsPct) / (100 + input.thinnerPct) };
 }
 
-const mils = (printed: string) => ({ printed, unit: 'mil', times: 25.4 });
-
-export const dryFilmRule = /* @__PURE__ */ defineRule(() => ({
-  id: 'finishing/dry-film',
-  title: 'Dry film of a wet coat',
-  summary: 'How thick a film a coat leaves once the solvent or water has gone, with the thinner counted.',
-  basis: 'derived',
-  inputs: {
-    wetFilmUm: {
-      kind: 'number',
-      label: 'Wet film',
-      unit: 'µm',
-      ...limits.wetFilmUm,
-      help: 'Read with a wet film comb right after the coat is laid.',
-    },
-    volumeSolidsPct: {
-      kind: 'number',
-      label: 'Solids by volume before thinning',
-      unit: '%',
-      ...limits.volumeSolidsPct,
-      help: 'See the product’s data sheet. By volume, not by weight.',
-    },
-    thinnerPct: {
-      kind: 'number',
-      label: 'Thinner added',
-      unit: '%',
-      ...limits.thinnerPct,
-      help: 'Of the volume of the finish: half and half is 100 %.',
-    },
-  },
-  outputs: { dryFilmUm: { label: 'Dry film', unit: 'µm' } },
-  compute: dryFilm,
-  formula: String.raw`\mathit{DFT} = \frac{\mathit{WFT} \, V_S}{1 + t}`,
-  symbols: {
-    '\\mathit{DFT}': 'dry film thickness',
-    '\\mathit{WFT}': 'wet film thickness',
-    V_S: 'solids by volume before thinning, as a fraction',
-    t: 'thinner added, as a fraction of the finish',
-  },
-  sources: [
-    {
-      source: coatingConversionChart,
-      at: 'how to calculate WFT to DFT, without thinner and thinned 10 %',
-      confirmed: 'text',
-      tier: 'reprint',
-      erratum:
-        'Its thinned example ends with 2.8 mil, which is the answer without thinner; 8 × 0.35 / 1.1 is 2.5 mil.',
-    },
-  ],
-  examples: [
-    {
-      given: { wetFilmUm: 8 * 25.4, volumeSolidsPct: 35, thinnerPct: 0 },
-      expect: { dryFilmUm: mils('2.8') },
-      from: {
-        source: coatingConversionChart,
-        at: '8 mils wet at 35 %, without thinner',
-        confirmed: 'text',
-        tier: 'reprint',
+export const dryFilmRule = /* @__PURE__ */ defineRule(() => {
+  const { volumeSolidsPct, thinnerPct } = mixingCard();
+  const mils = (printed: string) => ({ printed, unit: 'mil', times: 25.4 });
+  return {
+    id: 'finishing/dry-film',
+    title: 'Dry film of a wet coat',
+    summary: 'How thick a film a coat leaves once the solvent or water has gone, with the thinner counted.',
+    basis: 'derived',
+    inputs: {
+      wetFilmUm: {
+        kind: 'number',
+        label: 'Wet film',
+        unit: 'µm',
+        ...limits.wetFilmUm,
+        help: 'Read with a wet film comb right after the coat is laid.',
       },
+      volumeSolidsPct,
+      thinnerPct,
     },
-    {
-      given: { wetFilmUm: 8 * 25.4, volumeSolidsPct: 35, thinnerPct: 10 },
-      expect: { dryFilmUm: mils('2.545') },
-      from: { workedByHand: '8 × 0.35 / 1.1 = 2.545 mil' },
+    outputs: { dryFilmUm: { label: 'Dry film', unit: 'µm' } },
+    compute: dryFilm,
+    formula: String.raw`\mathit{DFT} = \frac{\mathit{WFT} \, V_S}{1 + t}`,
+    symbols: {
+      '\\mathit{DFT}': 'dry film thickness',
+      '\\mathit{WFT}': 'wet film thickness',
+      V_S: 'solids by volume before thinning, as a fraction',
+      t: 'thinner added, as a fraction of the finish',
     },
-  ],
-  laws: [
-    {
-      of: 'dryFilmUm',
-      by: { wetFilmUm: 'proportional', volumeSolidsPct: 'proportional', thinnerPct: 'decreasing' },
-    },
-  ],
-  cautions: ['On bare wood the first coat soaks in and leaves less than this.'],
-}));
+    sources: [
+      {
+        source: finishingGuidebook2012,
+        at: 'p. 615: WFT = DFT / (solids by volume / (100 % + thinner added))',
+        confirmed: 'text',
+      },
+      { source: wetFilmAnswer2003, at: 'formula and example', confirmed: 'text' },
+    ],
+    examples: [
+      {
+        given: { wetFilmUm: 3.57 * 25.4, volumeSolidsPct: 42, thinnerPct: 0 },
+        expect: { dryFilmUm: mils('1.5') },
+        from: { source: wetFilmAnswer2003, at: 'example: 3.57 mils wet for 1.5 at 42 %', confirmed: 'text' },
+      },
+      {
+        given: { wetFilmUm: 100, volumeSolidsPct: 50, thinnerPct: 25 },
+        expect: { dryFilmUm: '40.00' },
+        from: { workedByHand: '100 × 0.5 / 1.25 = 40 µm' },
+      },
+    ],
+    laws: [
+      {
+        of: 'dryFilmUm',
+        by: { wetFilmUm: 'proportional', volumeSolidsPct: 'proportional', thinnerPct: 'decreasing' },
+      },
+    ],
+    cautions: ['On bare wood the first coat soaks in and leaves less than this.'],
+  };
+});

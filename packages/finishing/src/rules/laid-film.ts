@@ -1,5 +1,5 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
-import { wetFilmFormulae } from '@scantling/rules/sources';
+import { coverageAnswer2003 } from '@scantling/rules/sources';
 
 const limits = {
   volumeMl: { min: 0, max: 1_000_000 },
@@ -26,7 +26,7 @@ export interface LaidFilm {
  *
  * @returns The wet film, µm.
  * @throws RangeError where an input is outside its limits.
- * Source: volume is area times thickness; stated so by a maker of film gauges.
+ * Source: volume is area times thickness; stated so in a worked answer on coverage.
  * @example
  * ```ts
  * import { laidFilm } from '@scantling/finishing';
@@ -65,7 +65,7 @@ export const laidFilmRule = /* @__PURE__ */ defineRule(() => ({
     A: 'area',
   },
   sources: [
-    { source: wetFilmFormulae, at: 'formula and example: 10 mils, 160.417 ft²/gal', confirmed: 'text' },
+    { source: coverageAnswer2003, at: 'a solid gallon covers 1604 ft² at 1.0 mil', confirmed: 'text' },
   ],
   examples: [
     {
@@ -74,9 +74,9 @@ export const laidFilmRule = /* @__PURE__ */ defineRule(() => ({
       from: { workedByHand: '150 × 0.8 / 1.2 = 100 µm' },
     },
     {
-      given: { volumeMl: 3785.411784, areaM2: 160.417 * 0.09290304, lossPct: 0 },
-      expect: { wetFilmUm: { printed: '10', unit: 'mil', times: 25.4 } },
-      from: { source: wetFilmFormulae, at: 'example: 160.417 ft²/gal are 10 mils', confirmed: 'text' },
+      given: { volumeMl: 3785.411784, areaM2: 1604 * 0.09290304, lossPct: 0 },
+      expect: { wetFilmUm: { printed: '1.0', unit: 'mil', times: 25.4 } },
+      from: { source: coverageAnswer2003, at: '1,604 ft² at a thickness of 1.0 mils', confirmed: 'text' },
     },
   ],
   laws: [{ of: 'wetFilmUm', by: { volumeMl: 'proportional', areaM2: 'decreasing', lossPct: 'linear' } }],

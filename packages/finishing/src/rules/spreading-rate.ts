@@ -1,8 +1,9 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { coatingConsumptionSheet, coatingCoverageSheet, wetFilmFormulae } from '@scantling/rules/sources';
+import { coverageAnswer2003 } from '@scantling/rules/sources';
+import { solidsLimits } from '../mixing.ts';
 
 const limits = {
-  volumeSolidsPct: { min: 1, max: 100 },
+  volumeSolidsPct: solidsLimits,
   dryFilmUm: { min: 1, max: 5000 },
 } as const;
 
@@ -23,7 +24,7 @@ export interface SpreadingRate {
  *
  * @returns The theoretical spreading rate in m²/L.
  * @throws RangeError where an input is outside its limits.
- * Source: volume is area times thickness; stated so in coating makers' bulletins.
+ * Source: volume is area times thickness; stated so in a worked answer of a resource centre for coatings.
  * @example
  * ```ts
  * import { spreadingRate } from '@scantling/finishing';
@@ -35,11 +36,6 @@ export function spreadingRate(input: SpreadingRateInput): SpreadingRate {
   requireInputs('spreadingRate', input, limits);
   return { spreadingRateM2PerL: (input.volumeSolidsPct * 10) / input.dryFilmUm };
 }
-
-/** m²/L in one ft²/gal: a square foot is 0.09290304 m², a US gallon 3.785411784 L. */
-const M2_PER_L = 0.09290304 / 3.785411784;
-/** µm in one mil, a thousandth of an inch. */
-const UM = 25.4;
 
 export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
   id: 'finishing/spreading-rate',
@@ -69,51 +65,25 @@ export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
   symbols: { R: 'spreading rate', V_S: 'solids by volume', '\\mathit{DFT}': 'dry film thickness' },
   sources: [
     {
-      source: coatingConsumptionSheet,
-      at: 'first formula: volume solids % × 10 / dry film thickness (micron)',
+      source: coverageAnswer2003,
+      at: 'coverage = 1604 × gallons × volume solids × transfer efficiency / film thickness (mils)',
       confirmed: 'text',
-      tier: 'reprint',
-    },
-    {
-      source: coatingCoverageSheet,
-      at: 'metric formula and example',
-      confirmed: 'text',
-      tier: 'reprint',
-      erratum:
-        'The formula is printed with 100 × SBV, the example below it with 1000 × 0.65 / 125 = 5.2; 1000 is right.',
     },
   ],
   examples: [
     {
       given: { volumeSolidsPct: 65, dryFilmUm: 125 },
-      expect: { spreadingRateM2PerL: '5.2' },
-      from: {
-        source: coatingCoverageSheet,
-        at: 'metric example: 65 % at 125 microns',
-        confirmed: 'text',
-        tier: 'reprint',
-      },
+      expect: { spreadingRateM2PerL: '5.200' },
+      from: { workedByHand: '65 × 10 / 125 = 5.2 m²/L' },
     },
     {
-      given: { volumeSolidsPct: 65, dryFilmUm: 5 * UM },
-      expect: { spreadingRateM2PerL: { printed: '208.52', unit: 'ft²/gal', times: M2_PER_L } },
-      within: {
-        value: 0.0006,
-        because: 'The bulletin rounds 231 000 / 144 = 1604.17 ft² to 1604, which is 0.01 % less.',
+      given: { volumeSolidsPct: 100, dryFilmUm: 25.4 },
+      expect: {
+        spreadingRateM2PerL: { printed: '1604', unit: 'ft²/gal', times: 0.09290304 / 3.785411784 },
       },
       from: {
-        source: coatingCoverageSheet,
-        at: 'US example: 65 % at 5.0 mils',
-        confirmed: 'text',
-        tier: 'reprint',
-      },
-    },
-    {
-      given: { volumeSolidsPct: 100, dryFilmUm: 10 * UM },
-      expect: { spreadingRateM2PerL: { printed: '160.417', unit: 'ft²/gal', times: M2_PER_L } },
-      from: {
-        source: wetFilmFormulae,
-        at: 'example: 10 mils wet, which is what 100 % solids leave dry',
+        source: coverageAnswer2003,
+        at: '1,604 is the number of ft² that a solid gallon will cover at 1.0 mils',
         confirmed: 'text',
       },
     },

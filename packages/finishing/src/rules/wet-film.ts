@@ -1,9 +1,10 @@
 import { defineRule, requireInputs } from '@scantling/rules';
-import { coatingConversionChart, wetFilmAnswer2003 } from '@scantling/rules/sources';
+import { finishingGuidebook2012, wetFilmAnswer2003 } from '@scantling/rules/sources';
+import { solidsLimits } from '../mixing.ts';
 
 const limits = {
   dryFilmUm: { min: 1, max: 5000 },
-  volumeSolidsPct: { min: 1, max: 100 },
+  volumeSolidsPct: solidsLimits,
 } as const;
 
 export interface WetFilmInput {
@@ -23,7 +24,7 @@ export interface WetFilm {
  *
  * @returns The wet film in µm.
  * @throws RangeError where an input is outside its limits.
- * Source: the solids stay, the rest goes; stated so in coating makers' charts.
+ * Source: the solids stay, the rest goes; stated so in a worked answer of a resource centre for coatings.
  * @example
  * ```ts
  * import { wetFilm } from '@scantling/finishing';
@@ -74,10 +75,9 @@ export const wetFilmRule = /* @__PURE__ */ defineRule(() => ({
   },
   sources: [
     {
-      source: coatingConversionChart,
-      at: 'relationship of WFT to DFT: DFT / volume solids = WFT',
+      source: finishingGuidebook2012,
+      at: 'p. 615: wet-film measurement, without thinner',
       confirmed: 'text',
-      tier: 'reprint',
     },
     { source: wetFilmAnswer2003, at: 'formula', confirmed: 'text' },
   ],
