@@ -124,8 +124,8 @@ export const largerRules: Readonly<
     because: 'Four numbers, two of them in order, and the way of counting, each named in its refusal.',
   },
   'finishing/voc-content': {
-    maxGzipBytes: 600,
-    because: 'Six inputs, tied to each other in two ways that refusals name.',
+    maxGzipBytes: 640,
+    because: 'Six inputs, tied to each other in ways that refusals name, and two volumes from masses.',
   },
   'movement/air-layer-resistance': {
     maxGzipBytes: 760,
@@ -231,7 +231,7 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/fastening', imports: ['planFixings'], maxGzipBytes: 3700 },
   { package: '@scantling/fastening', imports: ['compareFixedLines'], maxGzipBytes: 3900 },
   { package: '@scantling/fastening', imports: ['planStrip'], maxGzipBytes: 1700 },
-  { package: '@scantling/fastening', imports: ['findScrew'], maxGzipBytes: 7200, citesSources: true },
+  { package: '@scantling/fastening', imports: ['findScrew'], maxGzipBytes: 7600, citesSources: true },
   {
     package: '@scantling/fastening',
     imports: ['clearanceHole', 'plainWashers'],
@@ -244,9 +244,9 @@ export const budgets: readonly Budget[] = [
     imports: ['spreadingRate', 'finishVolume', 'mixByParts'],
     maxGzipBytes: 800,
   },
-  { package: '@scantling/finishing', imports: ['finishAreas'], maxGzipBytes: 1600 },
+  { package: '@scantling/finishing', imports: ['finishAreas'], maxGzipBytes: 1700 },
   { package: '@scantling/finishing', imports: ['planCoats'], maxGzipBytes: 1950 },
-  { package: '@scantling/finishing', imports: ['coatCalendar', 'planBatches'], maxGzipBytes: 2250 },
+  { package: '@scantling/finishing', imports: ['coatCalendar', 'planBatches'], maxGzipBytes: 2350 },
   { package: '@scantling/finishing', imports: ['blendLiquids'], maxGzipBytes: 1650 },
   { package: '@scantling/finishing', imports: ['buyFinish'], maxGzipBytes: 950 },
   { package: '@scantling/finishing', imports: ['jarMarks'], maxGzipBytes: 1400 },

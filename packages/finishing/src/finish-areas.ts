@@ -128,25 +128,21 @@ function requirePanel(input: FinishAreasInput): void {
     requireThat(
       'finishAreas',
       diameterMm <= roomMm,
-      `holes[${i}].diameterMm at most what rabbets leave of the panel, ${roomMm}, got ${diameterMm}`,
+      `holes[${i}].diameterMm at most ${roomMm}, got ${diameterMm}`,
     );
   }
 }
 
 /** The smaller side of what rabbets that run from end to end leave of the faces that a hole opens in, mm. */
 function roomForHoles(bored: BoredHoles['bored'], { lengthMm, widthMm, rabbets }: FinishAreasInput): number {
-  const takenMm = (edge: Rabbet['edge'], runMm: number) =>
-    Math.max(
-      0,
-      ...rabbets
-        .filter((one) => one.edge === edge && one.toMm - one.fromMm === runMm)
-        .filter(({ face }) => bored === 'through' || bored === `from the ${face}`)
-        .map((one) => one.widthMm),
-    );
-  return Math.min(
-    lengthMm - takenMm('left', widthMm) - takenMm('right', widthMm),
-    widthMm - takenMm('front', lengthMm) - takenMm('back', lengthMm),
-  );
+  const taken = { front: 0, back: 0, left: 0, right: 0 };
+  for (const one of rabbets) {
+    const { edge, face } = one;
+    const opens = bored === 'through' || bored.endsWith(face);
+    if (opens && one.toMm - one.fromMm === (runsAlongX(one) ? lengthMm : widthMm))
+      taken[edge] = Math.max(taken[edge], one.widthMm);
+  }
+  return Math.min(lengthMm - taken.left - taken.right, widthMm - taken.front - taken.back);
 }
 
 function requireRabbets(input: FinishAreasInput): void {

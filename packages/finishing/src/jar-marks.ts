@@ -59,7 +59,7 @@ function requireJar(input: JarMarksInput): void {
   requireThat(
     'jarMarks',
     denominator === undefined || stepMm === undefined,
-    `either denominator or stepMm, got ${denominator} and ${stepMm}`,
+    `denominator or stepMm, got ${denominator} and ${stepMm}`,
   );
   if (denominator === undefined) {
     requireInputs('jarMarks', { stepMm }, { stepMm: { min: 0.001, max: 1000 } });
@@ -105,7 +105,7 @@ export function jarMarks(input: JarMarksInput): JarMarks {
     requireThat(
       'jarMarks',
       markMm > belowMm,
-      `a finer ruler, or more of the mix, for a mark of its own for parts[${i}], got ${markMm} mm, where the one below ends`,
+      `a finer ruler or a larger batchMl to mark parts[${i}], got ${markMm} mm again`,
     );
     marks.push({ heightMm, markMm, ticks, volumeMl: (markMm - belowMm) / mmPerMl });
     belowMm = markMm;

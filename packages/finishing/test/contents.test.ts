@@ -272,9 +272,15 @@ const dry = {
 test.each<[object, string]>([
   [{ waterG: 300, waterDensityGPerL: 0 }, 'waterDensityGPerL between 950 and 1000, got 0'],
   [{ waterG: 0, waterDensityGPerL: Number.NaN }, 'waterDensityGPerL between 950 and 1000, got NaN'],
-  [{ waterG: 300, exemptG: 101 }, 'waterG and exemptG within volatilesG, got 1 g too much'],
+  [
+    { waterG: 300, exemptG: 101, exemptDensityGPerL: 1010, waterDensityGPerL: 1000 },
+    'volatilesG above waterG and exemptG by at most 2 g/mL, got -1 g in 600 mL',
+  ],
   [{ waterG: 399.2, volumeMl: 400 }, 'waterG and exemptG to fill at most 99 % of volumeMl, got 400 mL'],
-  [{ volatilesG: 1e6, volumeMl: 1 }, 'volatilesG of at most 2 g/mL, got 1000000 g in 1 mL'],
+  [
+    { volatilesG: 1e6, volumeMl: 1 },
+    'volatilesG above waterG and exemptG by at most 2 g/mL, got 1000000 g in 1 mL',
+  ],
 ])('vocContent refuses %o', (change, says) => {
   expect(() => vocContent({ ...dry, ...change })).toThrow(`vocContent requires ${says}`);
 });

@@ -97,11 +97,11 @@ describe('jarMarks', () => {
     // The hardener stood at the mark of the resin, 3 mm, and was left out.
     [
       { parts: [10, 1], batchMl: 20, innerDiameterMm: 90, stepMm: 1 },
-      'jarMarks requires a finer ruler, or more of the mix, for a mark of its own for parts[1], got 3 mm',
+      'jarMarks requires a finer ruler or a larger batchMl to mark parts[1], got 3 mm again',
     ],
     [
       { parts: [2, 1], batchMl: 600, innerDiameterMm: 90, stepMm: 1, denominator: 16 },
-      'jarMarks requires either denominator or stepMm, got 16 and 1',
+      'jarMarks requires denominator or stepMm, got 16 and 1',
     ],
     [undefined as unknown as object, 'jarMarks requires batchMl between 0 and 1000000, got undefined'],
     [

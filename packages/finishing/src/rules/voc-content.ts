@@ -53,7 +53,6 @@ export interface VocContent {
 export function vocContent(input: VocContentInput): VocContent {
   requireInputs('vocContent', input, limits);
   const { restG, takenMl, restMl } = divide(input);
-  requireThat('vocContent', restG >= 0, `waterG and exemptG within volatilesG, got ${-restG} g too much`);
   requireThat(
     'vocContent',
     takenMl <= 0.99 * input.volumeMl,
@@ -61,8 +60,8 @@ export function vocContent(input: VocContentInput): VocContent {
   );
   requireThat(
     'vocContent',
-    restG <= 2 * restMl,
-    `volatilesG of at most 2 g/mL, got ${restG} g in ${restMl} mL`,
+    restG >= 0 && restG <= 2 * restMl,
+    `volatilesG above waterG and exemptG by at most 2 g/mL, got ${restG} g in ${restMl} mL`,
   );
   const vocGPerL = plusZero((1000 * restG) / restMl);
   return { vocGPerL, vocLbPerGal: vocGPerL / LB_PER_GAL };
