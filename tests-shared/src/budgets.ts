@@ -23,6 +23,10 @@ export const largerRules: Readonly<
     maxGzipBytes: 540,
     because: 'Two choices, one of five, each named in its refusal, with their factors.',
   },
+  'fastening/combined-load': {
+    maxGzipBytes: 520,
+    because: 'Three numbers and a choice of three fasteners, each named in its refusal.',
+  },
   'fastening/dowel-bearing-strength': {
     maxGzipBytes: 530,
     because: 'Three inputs and two laws, in inches and pounds, one of them turned with the grain.',
@@ -35,13 +39,22 @@ export const largerRules: Readonly<
     maxGzipBytes: 530,
     because: 'It looks its answer up, and the ten rows of the table come along.',
   },
+  'fastening/lag-screw-spacing': {
+    maxGzipBytes: 525,
+    because: 'A choice of six loads, each named in its refusal, with four distances.',
+  },
   'fastening/lag-screw-withdrawal-reference': {
     maxGzipBytes: 550,
     because: 'Three numbers and a choice, each named in its refusal, in inches and pounds.',
   },
+  'fastening/lag-screw-withdrawal-ultimate': {
+    maxGzipBytes: 520,
+    because: 'Three numbers and a choice, each named in its refusal.',
+  },
   'fastening/lateral-resistance-reference': {
-    maxGzipBytes: 800,
-    because: 'Eight inputs, two of them tied to each other, and six ways in which a joint can yield.',
+    maxGzipBytes: 1000,
+    because:
+      'Ten inputs, two choices among them and two pairs tied to each other, and six ways in which a joint can yield.',
   },
   'fastening/lateral-test-value': {
     maxGzipBytes: 700,
@@ -86,6 +99,14 @@ export const largerRules: Readonly<
   'fastening/screw-spacing': {
     maxGzipBytes: 690,
     because: 'Four inputs, one of them a choice and two tied to each other, and the six formulas of a table.',
+  },
+  'fastening/screw-withdrawal-characteristic': {
+    maxGzipBytes: 580,
+    because: 'Four inputs, two of them tied to each other, each named in its refusal.',
+  },
+  'fastening/screw-withdrawal-ultimate': {
+    maxGzipBytes: 515,
+    because: 'Three numbers and a choice, each named in its refusal.',
   },
   'fastening/thread-engagement': {
     maxGzipBytes: 580,

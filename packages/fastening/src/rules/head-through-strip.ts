@@ -5,7 +5,6 @@ import { drillingCare, measureTheHead, tryOnAnOffcut } from '../cautions.ts';
 const length = { min: 0, max: 100 } as const;
 const limits = {
   headDiameterMm: length,
-  shankDiameterMm: length,
   includedAngleDeg: { min: 30, max: 150 },
   stripThicknessMm: length,
   headBelowFaceMm: length,
@@ -57,8 +56,11 @@ export function headThroughStrip(input: HeadThroughStripInput): HeadThroughStrip
   const slope = 2 * Math.tan((includedAngleDeg * Math.PI) / 360);
   const headReachMm = headBelowFaceMm + (headDiameterMm - shankDiameterMm) / slope;
   const belowStripMm = Math.max(0, headReachMm - stripThicknessMm);
-  const undersideDiameterMm = belowStripMm > 0 ? shankDiameterMm + belowStripMm * slope : null;
-  return { headReachMm, belowStripMm, undersideDiameterMm };
+  return {
+    headReachMm,
+    belowStripMm,
+    undersideDiameterMm: belowStripMm ? shankDiameterMm + belowStripMm * slope : null,
+  };
 }
 
 export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
@@ -79,7 +81,7 @@ export const headThroughStripRule = /* @__PURE__ */ defineRule(() => ({
       kind: 'number',
       label: 'Shank diameter',
       unit: 'mm',
-      ...limits.shankDiameterMm,
+      ...length,
       help: 'Where the head ends.',
     },
     includedAngleDeg: {
