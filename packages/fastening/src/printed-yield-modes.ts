@@ -43,7 +43,7 @@ export const printedYieldModes = (): Peer<LateralResistanceReferenceInput, Later
     relative: 1e-9,
     source: {
       source: nds2018,
-      at: 'Tables 12.3.1A and 12.3.1B, as an open structural library states them',
+      at: 'Tables 12.3.1A and 12.3.1B, p. 83 and 84',
       confirmed: 'text',
       tier: 'reprint',
     },

@@ -30,7 +30,7 @@ export interface HeadPullThroughReference {
  *
  * @returns The reference design value, N.
  * @throws RangeError where an input is outside its limits.
- * Source: NDS 2018, Eq. 12.2-6a and 12.2-6b.
+ * Source: NDS 2018, Eq. 12.2-6a and 12.2-6b, for heads of 0.234 to 0.5 in on 5/16 to 1 1/2 in of wood.
  * @example
  * ```ts
  * import { headPullThroughReference } from '@scantling/fastening';
@@ -67,8 +67,18 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
     G: 'specific gravity, ovendry mass and volume',
     't_{ns}': 'wood under the head, in',
   },
-  valid: { ovendrySpecificGravityRatio: [0.31, 0.73] },
+  valid: {
+    headDiameterMm: [5.94, 12.7],
+    sideMm: [7.9375, 38.1],
+    ovendrySpecificGravityRatio: [0.31, 0.73],
+  },
   sources: [
+    {
+      source: nds2018,
+      at: '§ 12.2.5.1, p. 78, and Table 12.2F, p. 82: the heads and thicknesses that the equation is for',
+      confirmed: 'text',
+      tier: 'reprint',
+    },
     {
       source: nds2018,
       at: 'Eq. 12.2-6a, and 12.2-6b where 1725 stands for 2.5 times 690',

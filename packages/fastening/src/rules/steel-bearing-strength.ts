@@ -52,7 +52,7 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
     made: {
       kind: 'choice',
       label: 'The steel is',
-      options: { hotRolled: 'hot-rolled, 6.35 mm and more', coldFormed: 'cold-formed, thinner' },
+      options: { hotRolled: 'Hot-rolled, 6.35 mm and more', coldFormed: 'Cold-formed, thinner' },
     },
   },
   outputs: { strengthMPa: { label: 'Dowel bearing strength', unit: 'MPa' } },
