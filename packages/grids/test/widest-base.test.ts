@@ -83,6 +83,24 @@ describe('widestBase, worked by hand', () => {
     expect(widestBase({ ...moving, keepOuts: [leg, nearer] }).settings).toHaveLength(1);
   });
 
+  test.each(['its sides', 'its corners'])('a leg given by %s that only summer brings the holes to', (by) => {
+    // The same row; the leg begins at y = 70. In summer the centres stand at 60, 10 in front of it: 15 away from its
+    // corner at 350 − √(15² − 10²) = 338.82, and the leg ends at 310.
+    const back = { ...leg, yMm: 70, widthMm: 30 };
+    const corners = [
+      { xMm: 270, yMm: 70 },
+      { xMm: 310, yMm: 70 },
+      { xMm: 310, yMm: 100 },
+      { xMm: 270, yMm: 100 },
+    ];
+    const { xMm: _, yMm: __, lengthMm: ___, widthMm: ____, ...terms } = back;
+    const keepOut = by === 'its sides' ? back : { ...terms, shape: 'polygon' as const, corners };
+    const swelling = { fixedLineYMm: -950, swellPct: 1, shrinkPct: 0 };
+    const { settings } = widestBase({ ...bench, keepOuts: [keepOut], movement: swelling });
+    expect(settings[0]?.spreadMm).toBeCloseTo(40 - Math.sqrt(125), 2);
+    expect(widestBase({ ...bench, keepOuts: [keepOut] }).settings[0]?.spreadMm).toBe(80);
+  });
+
   test('where too many holes would be lost there is no setting', () => {
     const plate = { ...leg, id: 'plate', xMm: 0, yMm: 0, lengthMm: 250, widthMm: 100 };
     const covered = { ...bench, keepOuts: [...bench.keepOuts, plate] };
