@@ -10,7 +10,9 @@ import {
   lateralResistanceReference,
   nailWithdrawalReference,
   nailWithdrawalUltimate,
+  pointsidePenetration,
   screwLateralByGroup,
+  screwWithdrawalCharacteristic,
   screwWithdrawalReference,
   screwWithdrawalUltimate,
 } from '../src/index.ts';
@@ -148,6 +150,26 @@ describe('pulled out', () => {
       expect(at('end')).toBeCloseTo(0.75 * at('side'), 9);
     }
   });
+});
+
+test('the European code gives no pull to less thread than it wants in the wood', () => {
+  // Eurocode 5, 8.7.2(3), by its own rule of least penetration: six diameters of thread.
+  fc.assert(
+    fc.property(between(2, 12), between(100, 700), (threadDiameterMm, densityKgPerM3) => {
+      const { leastThreadMm } = pointsidePenetration({ threadDiameterMm });
+      const pull = (threadInWoodMm: number) =>
+        screwWithdrawalCharacteristic({
+          threadDiameterMm,
+          threadInWoodMm,
+          densityKgPerM3,
+          screwToGrainDeg: 90,
+        });
+      expect(pull(leastThreadMm).characteristicN).toBeGreaterThan(0);
+      expect(() => pull(0.99 * leastThreadMm)).toThrow(
+        'screwWithdrawalCharacteristic requires threadInWoodMm',
+      );
+    }),
+  );
 });
 
 describe('pushed sideways', () => {
