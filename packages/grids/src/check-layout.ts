@@ -1,16 +1,13 @@
 import { type Limits, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
-import { checkShape, place } from './check-shape.ts';
+import { checkShape } from './check-shape.ts';
 import { SAME_MM } from './geometry.ts';
 import type { GridTerms, HoleGrid, KeepIn, KeepOut } from './layout-holes.ts';
+import { distance, MOST_HOLES, MOST_KEEP_OUTS, place, side } from './limits.ts';
 import { edges } from './obstacles.ts';
 import { holeCount } from './rules/hole-count.ts';
 
-const MOST_HOLES = 20_000;
-const MOST_KEEP_OUTS = 1000;
 const MOST_AREAS = 100;
 
-const side: Limits = { min: 1, max: 20_000 };
-const distance: Limits = { min: 0, max: 20_000 };
 const share: Limits = { min: 0, max: 20 };
 const whole: Limits = { min: 1, max: MOST_HOLES, integer: true };
 

@@ -1,14 +1,10 @@
-import { type Limits, requireChoice, requireFields, requireThat } from '@scantling/rules';
+import { requireChoice, requireFields, requireThat } from '@scantling/rules';
 import { type Point, sidesOf } from './geometry.ts';
+import { distance, place } from './limits.ts';
 import { edges } from './obstacles.ts';
 import type { Shape } from './shape.ts';
 
 const MOST_CORNERS = 100;
-
-/** Where something may be, mm from the datum. */
-export const place: Limits = { min: -20_000, max: 20_000 };
-
-const size: Limits = { min: 0, max: 20_000 };
 
 /** Twice the area of a triangle: positive where its corners turn left. */
 const turn = (a: Point, b: Point, c: Point) =>
@@ -41,13 +37,19 @@ export function checkShape(caller: string, path: string, shape: Shape): void {
   if (shape.shape === 'polygon') checkCorners(caller, `${path}.corners`, shape.corners);
   if (shape.shape === 'band') {
     requireChoice(caller, `${path}.edge`, shape.edge, edges);
-    requireFields(caller, path, shape, { widthMm: size });
+    requireFields(caller, path, shape, { widthMm: distance });
   }
   if (shape.shape === 'circle') {
-    requireFields(caller, path, shape, { xMm: place, yMm: place, diameterMm: size });
+    requireFields(caller, path, shape, { xMm: place, yMm: place, diameterMm: distance });
   }
   if (shape.shape === 'rectangle') {
     const turned = shape.angleDeg === undefined ? {} : { angleDeg: { min: -180, max: 180 } };
-    requireFields(caller, path, shape, { xMm: place, yMm: place, lengthMm: size, widthMm: size, ...turned });
+    requireFields(caller, path, shape, {
+      xMm: place,
+      yMm: place,
+      lengthMm: distance,
+      widthMm: distance,
+      ...turned,
+    });
   }
 }

@@ -1,5 +1,6 @@
 import { plusZero, requireFields, requireThat } from '@scantling/rules';
 import { type Point, SAME_MM } from './geometry.ts';
+import { place } from './limits.ts';
 import { acrossGrain, checkPinTerms, marginsOf, type PinSeason, type PinTerms } from './pin-terms.ts';
 import { holesInSeason, leastMissMm, offsets, type Setting, setPins } from './set-pins.ts';
 import { neededShiftMm, type PinSlot } from './slot-for-pin.ts';
@@ -134,7 +135,6 @@ function checkPlaces(name: string, places: readonly Point[], apartMm: number): v
   requireThat('pinFit', Array.isArray(places), `${name} to be a list, got ${typeof places}`);
   const counted = places.length >= 1 && places.length <= MOST_PINS;
   requireThat('pinFit', counted, `1 to ${MOST_PINS} ${name}, got ${places.length}`);
-  const place = { min: -20_000, max: 20_000 };
   for (const [i, at] of places.entries()) {
     requireFields('pinFit', `${name}[${i}]`, at, { xMm: place, yMm: place });
     for (const [j, other] of places.slice(0, i).entries()) {

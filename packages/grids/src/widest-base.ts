@@ -1,17 +1,11 @@
-import {
-  type Limits,
-  plusZero,
-  requireChoice,
-  requireFields,
-  requireInputs,
-  requireThat,
-} from '@scantling/rules';
+import { plusZero, requireChoice, requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { bestOffset } from './best-offset.ts';
 import { checkCounts, checkGrid } from './check-layout.ts';
 import { checkPairs, encountersOf } from './encounters.ts';
 import type { Point } from './geometry.ts';
 import { latticeOf, rowStart, seedsOf } from './lattice.ts';
 import type { GridTerms, KeepOut } from './layout-holes.ts';
+import { place } from './limits.ts';
 import { outlineOf, type Shape } from './shape.ts';
 import { type Body, bodyOf, seenAlong } from './slide-blocks.ts';
 import { type Slide, searchSlides } from './slide-search.ts';
@@ -26,7 +20,6 @@ const MOST_LOOKS = 1e7;
 const MOST_PARTS = 8;
 const MOST_DROPPED = 10;
 
-const slide: Limits = { min: -20_000, max: 20_000 };
 const ways = ['left', 'right', 'front', 'back'] as const;
 
 /** A part of the base that slides, with everything that is fixed to it. */
@@ -115,8 +108,8 @@ function checkParts(caller: string, { parts, keepOuts }: SlidingBase): void {
     const named = typeof id === 'string' && id.trim() !== '' && !names.has(id);
     requireThat(caller, named, `${path}.id to be a name unlike every other, got ${JSON.stringify(id)}`);
     names.add(id);
-    requireFields(caller, path, { leastSlideMm }, { leastSlideMm: slide });
-    requireFields(caller, path, { mostSlideMm }, { mostSlideMm: { ...slide, min: leastSlideMm } });
+    requireFields(caller, path, { leastSlideMm }, { leastSlideMm: place });
+    requireFields(caller, path, { mostSlideMm }, { mostSlideMm: { ...place, min: leastSlideMm } });
     requireChoice(caller, `${path}.widensTowards`, widensTowards, ways);
     checkKeepOutIds(caller, `${path}.keepOutIds`, part, keepOuts, taken);
   }
@@ -149,7 +142,7 @@ function slideOf(part: SlidingPart, grid: SlidingBase): Slide {
         const neededMm = grid.holeDiameterMm / 2 + keepOut.clearanceMm;
         return bodyOf(axis, outlineOf(keepOut, grid.panel), neededMm);
       }),
-    holes: placesOf(grid).map((place) => seenAlong(axis, place)),
+    holes: placesOf(grid).map((at) => seenAlong(axis, at)),
   };
 }
 

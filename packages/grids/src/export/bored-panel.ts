@@ -1,5 +1,6 @@
 import { type Limits, requireFields, requireThat } from '@scantling/rules';
 import type { Point } from '../geometry.ts';
+import { MOST_HOLES, place, side } from '../limits.ts';
 import type { Panel, Shape } from '../shape.ts';
 
 /** A round hole, as `layoutHoles` gives it, with its diameter. */
@@ -33,11 +34,7 @@ export interface BoredPanel {
   readonly keepOuts?: readonly NamedShape[];
 }
 
-const side: Limits = { min: 1, max: 20_000 };
-export const place: Limits = { min: -20_000, max: 20_000 };
 const counted: Limits = { min: 0, max: 1_000_000, integer: true };
-
-const MOST_HOLES = 20_000;
 
 export function requireText(caller: string, path: string, given: unknown): void {
   requireThat(caller, typeof given === 'string', `${path} to be a text, got ${typeof given}`);

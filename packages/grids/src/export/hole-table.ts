@@ -1,5 +1,6 @@
 import { type Limits, plusZero, requireInputs, requireThat } from '@scantling/rules';
-import { type BoredHole, place, requireHoles, requireText } from './bored-panel.ts';
+import { place } from '../limits.ts';
+import { type BoredHole, requireHoles, requireText } from './bored-panel.ts';
 import { decimal } from './decimal.ts';
 
 /** Holes, and how finely their positions are written. */

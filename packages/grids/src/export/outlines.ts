@@ -1,9 +1,8 @@
 import { checkShape } from '../check-shape.ts';
 import type { Point } from '../geometry.ts';
+import { MOST_KEEP_OUTS } from '../limits.ts';
 import { type CircleShape, outlineOf, type Panel, type Shape } from '../shape.ts';
 import { type BoredPanel, requireBoredPanel, requireItems, requireText } from './bored-panel.ts';
-
-const MOST_KEEP_OUTS = 1000;
 
 /** Throws unless a panel, its holes and its keep-outs can be drawn. */
 export function requireDrawable(caller: string, input: BoredPanel): void {
