@@ -8,7 +8,7 @@ export const firmNotHard =
 
 /** Common practice, no source. */
 export const nothingHolds =
-  'Nothing holds the top in place: no screw stands on the fixed line in a round hole that fits it, and so the top may creep from year to year. Give it one there.';
+  'Nothing holds the top in place: no screw stands on the fixed line in a round hole that fits it. Give it one, or the top may creep.';
 
 /** Common practice, no source. */
 export const slotsInMetal =
