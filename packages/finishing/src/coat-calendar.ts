@@ -1,5 +1,6 @@
 import { requireChoice, requireInputs, requireThat } from '@scantling/rules';
 import { oilyRags, productSheet, solvents } from './cautions.ts';
+import { ROUNDING_HOURS } from './rounding.ts';
 
 const coatCount = { min: 0, max: 20, integer: true } as const;
 const hours = { min: 0, max: 1000 } as const;
@@ -71,9 +72,6 @@ export interface CoatCalendar {
   readonly readyDayIndex: number;
   readonly cautions: readonly string[];
 }
-
-/** Sums of hours are off by their rounding: what is late by less than this, h, is not late. */
-const ROUNDING_HOURS = 1e-9;
 
 type Move = Pick<CalendarStep, 'does' | 'face' | 'position'>;
 

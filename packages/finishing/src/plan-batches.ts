@@ -1,5 +1,6 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { oilyRags, productSheet, solvents, twoPart } from './cautions.ts';
+import { ROUNDING_HOURS } from './rounding.ts';
 
 const useLimits = {
   atHours: { min: 0, max: 100_000 },
@@ -77,7 +78,7 @@ export function planBatches(input: PlanBatchesInput): PlanBatches {
     const { atHours, lastsHours, volumeMl } = use;
     requireThat(
       'planBatches',
-      atHours >= lastEnd,
+      atHours >= lastEnd - ROUNDING_HOURS,
       `uses[${index}].atHours at or after the end of the one before, ${lastEnd}, got ${atHours}`,
     );
     lastEnd = atHours + lastsHours;

@@ -204,6 +204,16 @@ describe('planBatches', () => {
     ]);
   });
 
+  // From a calendar of coats without a pause; once refused, for a rounding.
+  test('takes a use that begins as the one before ends, but for a rounding', () => {
+    const lastsHours = 0.11236082916148007;
+    const { batches } = planBatches({
+      uses: [48, 48.112360829161474].map((atHours) => ({ atHours, lastsHours, volumeMl: 10 })),
+      potLifeHours: 8,
+    });
+    expect(batches.map(({ volumeMl }) => volumeMl)).toEqual([20]);
+  });
+
   test('warns of two-part finishes', () => {
     const { cautions } = planBatches({
       uses: [{ atHours: 0, lastsHours: 1, volumeMl: 10 }],

@@ -1,7 +1,7 @@
 import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type CalendarStep, type CoatCalendarInput, coatCalendar } from '../src/index.ts';
+import { type CalendarStep, type CoatCalendarInput, coatCalendar, planBatches } from '../src/index.ts';
 
 /** Whole hours, so that every start there is can be tried. */
 const jobs: fc.Arbitrary<CoatCalendarInput> = fc
@@ -124,6 +124,19 @@ describe('coatCalendar', () => {
         });
         const done = (counted.at(-1) as CalendarStep).doneHours + zero + 240 * job.dryingDays;
         expect(readyDayIndex).toBe(Math.floor(done / 240) + 1);
+      }),
+    );
+  });
+
+  test('its coats can be mixed for as they come, though their hours are rounded', () => {
+    fc.assert(
+      fc.property(jobs, numberArb({ min: 0.05, max: 1 }), (job, layHours) => {
+        const { steps } = coatCalendar({ ...job, layHours, recoatHours: 0 });
+        const uses = steps
+          .filter(({ does }) => does === 'coat')
+          .map(({ atHours }) => ({ atHours, lastsHours: layHours, volumeMl: 10 }));
+        const { batches } = planBatches({ uses, potLifeHours: 8 });
+        expect(batches.reduce((sum, { volumeMl }) => sum + volumeMl, 0)).toBeCloseTo(10 * uses.length, 9);
       }),
     );
   });
