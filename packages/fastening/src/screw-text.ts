@@ -12,11 +12,12 @@ export interface AskedScrew {
 type AskedSize = Omit<AskedScrew, 'pitchMm'>;
 
 // Figures that are not part of a longer one; a gauge or a bare whole figure has no nought before it.
-const wholeFigure = String.raw`(?:0|[1-9]\d*)(?!\.?\d)`;
-const decimalFigure = String.raw`(?<![\d.])(?:\d+(?:\.\d+)?|\.\d+)(?!\.?\d)`;
-const fractionFigure = String.raw`(?<![\d.])(?:\d+[ -])?\d+\/\d+`;
-const inchMark = String.raw`(?:"|in\b|inch(?:es)?\b)`;
+const wholeFigure = '(?:0|[1-9]\\d*)(?!\\.?\\d)';
+const decimalFigure = '(?<![\\d.])(?:\\d+(?:\\.\\d+)?|\\.\\d+)(?!\\.?\\d)';
+const fractionFigure = '(?<![\\d.])(?:\\d+[ -])?\\d+\\/\\d+';
+const inchMark = '(?:"|in\\b|inch(?:es)?\\b)';
 
+// Only `findScrew` pays for its patterns: they are marked as free of effects.
 const patternOf = (...parts: readonly string[]) => new RegExp(parts.join(''));
 
 const gauge = (size: string, kinds: readonly ScrewKind[]): AskedSize => ({
@@ -44,25 +45,28 @@ interface Notation {
 }
 
 const notations: readonly Notation[] = [
-  { pattern: patternOf('\\bm ?(', decimalFigure, ')'), read: (size) => [metric(size, ['machine screw'])] },
   {
-    pattern: patternOf('(', decimalFigure, ') ?mm\\b'),
+    pattern: /* @__PURE__ */ patternOf('\\bm ?(', decimalFigure, ')'),
+    read: (size) => [metric(size, ['machine screw'])],
+  },
+  {
+    pattern: /* @__PURE__ */ patternOf('(', decimalFigure, ') ?mm\\b'),
     read: (size) => [metric(size, ['wood screw', 'lag screw'])],
   },
   {
-    pattern: patternOf('(?:#|\\bno\\.?|\\bnumber|\\bgau?ge) ?(', wholeFigure, ')\\b'),
+    pattern: /* @__PURE__ */ patternOf('(?:#|\\bno\\.?|\\bnumber|\\bgau?ge) ?(', wholeFigure, ')\\b'),
     read: (size) => [gauge(size, ['wood screw'])],
   },
   {
-    pattern: patternOf('(?<![\\d.])(', wholeFigure, ')[ -]?(?:gau?ge|ga?)\\b'),
+    pattern: /* @__PURE__ */ patternOf('(?<![\\d.])(', wholeFigure, ')[ -]?(?:gau?ge|ga?)\\b'),
     read: (size) => [gauge(size, ['wood screw'])],
   },
   {
-    pattern: patternOf('(', fractionFigure, '|', decimalFigure, ') ?', inchMark),
+    pattern: /* @__PURE__ */ patternOf('(', fractionFigure, '|', decimalFigure, ') ?', inchMark),
     read: (size) => [inches(size, ['lag screw', 'machine screw'])],
   },
   {
-    pattern: patternOf('(', fractionFigure, ')\\b'),
+    pattern: /* @__PURE__ */ patternOf('(', fractionFigure, ')\\b'),
     read: (size) => [inches(size, ['lag screw', 'machine screw'])],
   },
   {
@@ -70,7 +74,7 @@ const notations: readonly Notation[] = [
     read: (size) => [metric(size, ['wood screw', 'lag screw'])],
   },
   {
-    pattern: patternOf('(?<![\\w.])(', wholeFigure, ')\\b'),
+    pattern: /* @__PURE__ */ patternOf('(?<![\\w.])(', wholeFigure, ')\\b'),
     read: (size) => [gauge(size, ['wood screw']), metric(size, ['wood screw', 'lag screw'])],
   },
 ];
@@ -99,7 +103,7 @@ const plain = (text: string): string =>
     .replace(/(\d),(?=\d)/g, '$1.');
 
 /** `x 1 1/4 in` after a size. Its unit tells what a bare size is: `6 x 60 mm` is metric. */
-const length = patternOf(
+const length = /* @__PURE__ */ patternOf(
   '(?<=[\\d"m]|in|inch) ?x ?(?:',
   fractionFigure,
   '|',
@@ -113,7 +117,7 @@ const length = patternOf(
 const threads = /(?<=[\d"]|in|inch)-(\d+)\b(?![/.])/;
 
 /** `M8 x 1`: the figure after a metric thread is its pitch where it is at most half of the diameter, else its length. */
-const finePitch = patternOf(
+const finePitch = /* @__PURE__ */ patternOf(
   '\\bm ?(',
   decimalFigure,
   ') ?[x-] ?(',

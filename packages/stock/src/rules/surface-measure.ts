@@ -40,7 +40,7 @@ export function surfaceMeasure(input: SurfaceMeasureInput): SurfaceMeasure {
   const { widthMm, lengthMm } = input;
   // Lengths come from inches and feet: what misses a whole or a half by less than rounding is one.
   const exactFt2 = ((widthMm / 25.4) * Math.floor(lengthMm / 304.8 + 1e-9)) / 12;
-  return { surfaceFt2: Math.floor(exactFt2 + 0.5 + 1e-9), halfDownFt2: Math.ceil(exactFt2 - 0.5 - 1e-9) + 0 };
+  return { surfaceFt2: Math.round(exactFt2 + 1e-9), halfDownFt2: 0 - Math.round(1e-9 - exactFt2) };
 }
 
 export const surfaceMeasureRule = /* @__PURE__ */ defineRule(() => ({
