@@ -37,9 +37,8 @@ export interface SurfaceMeasure {
  */
 export function surfaceMeasure(input: SurfaceMeasureInput): SurfaceMeasure {
   requireInputs('surfaceMeasure', input, limits);
-  const { widthMm, lengthMm } = input;
   // Lengths come from inches and feet: what misses a whole or a half by less than rounding is one.
-  const exactFt2 = ((widthMm / 25.4) * Math.floor(lengthMm / 304.8 + 1e-9)) / 12;
+  const exactFt2 = (input.widthMm * Math.floor(input.lengthMm / 304.8 + 1e-9)) / 304.8;
   return { surfaceFt2: Math.round(exactFt2 + 1e-9), halfDownFt2: 0 - Math.round(1e-9 - exactFt2) };
 }
 
