@@ -1,10 +1,9 @@
-import { type Citation, requireInputs } from '@scantling/rules';
+import { type Citation, requireInputs, rowCitation } from '@scantling/rules';
 import {
   glossAndSheenStandardLevels,
   glossAndSheenStandardLevelsProvenance,
 } from './data/gloss-and-sheen-standard--levels.generated.ts';
 import type { GlossLevelRow } from './rows.ts';
-import { citationOf } from './table-citation.ts';
 
 const gloss = { min: 0, max: 200 } as const;
 
@@ -54,6 +53,6 @@ export function glossLevels(input: GlossLevelsInput): GlossLevel[] {
     .map((row) => ({
       level: row.level,
       likeness: row.likeness,
-      citation: citationOf(glossAndSheenStandardLevelsProvenance, row, row.level),
+      citation: rowCitation(glossAndSheenStandardLevelsProvenance, row, row.level),
     }));
 }

@@ -1,5 +1,11 @@
-import type { Citation, TableProvenance } from '@scantling/rules';
-import { requireChoice, requireInputs, requireThat } from '@scantling/rules';
+import {
+  type Citation,
+  requireChoice,
+  requireInputs,
+  requireThat,
+  rowCitation,
+  type TableProvenance,
+} from '@scantling/rules';
 import { gnuUnitsAnsiCoated, gnuUnitsAnsiCoatedProvenance } from './data/gnu-units--ansi-coated.generated.ts';
 import { gnuUnitsFepaF, gnuUnitsFepaFProvenance } from './data/gnu-units--fepa-f.generated.ts';
 import { gnuUnitsFepaP, gnuUnitsFepaPProvenance } from './data/gnu-units--fepa-p.generated.ts';
@@ -9,7 +15,6 @@ import {
   sandpaperSizesPageCamiProvenance,
 } from './data/sandpaper-sizes-page--cami.generated.ts';
 import type { GritRow } from './rows.ts';
-import { citationOf } from './table-citation.ts';
 
 /** A list of grades: FEPA P and F (ISO 6344, ISO 8486), two American ones that disagree, and a Japanese one. */
 export type GritList = 'FEPA P' | 'FEPA F' | 'ANSI' | 'CAMI' | 'JIS';
@@ -59,7 +64,7 @@ const listed = (list: GritList, row: GritRow): ListedGrit => ({
   list,
   grade: row.grade,
   medianUm: row.medianUm,
-  citation: citationOf(gritTables[list].provenance, row, row.grade),
+  citation: rowCitation(gritTables[list].provenance, row, row.grade),
 });
 
 const inList = (list: GritList, grade: string): ListedGrit | null => {

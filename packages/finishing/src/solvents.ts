@@ -1,5 +1,4 @@
-import type { Citation, TableProvenance } from '@scantling/rules';
-import { requireThat } from '@scantling/rules';
+import { type Citation, requireThat, rowCitation, type TableProvenance } from '@scantling/rules';
 import {
   nioshIdlh1994Limits,
   nioshIdlh1994LimitsProvenance,
@@ -21,7 +20,6 @@ import {
   oshaWoodDustPageLimitsProvenance,
 } from './data/osha-wood-dust-page--limits.generated.ts';
 import type { ExposureLimitRow, SolventRow } from './rows.ts';
-import { citationOf } from './table-citation.ts';
 
 /** Solvents of finishes: what their vapour weighs, and from how much of it on the air can burn. */
 export const solventTable: readonly SolventRow[] = nioshPocketGuideSolvents;
@@ -150,7 +148,7 @@ export function findSolvent(name: string): FoundSolvent | null {
         ...row,
         lowFlashPointC: celsius(row.lowFlashPointF),
         highFlashPointC: celsius(row.highFlashPointF),
-        citation: citationOf(solventProvenance, row, row.substance),
+        citation: rowCitation(solventProvenance, row, row.substance),
       }
     : null;
 }
@@ -182,6 +180,6 @@ export function findExposureLimits(name: string): readonly FoundExposureLimit[] 
   return exposureLimitTables.flatMap(({ rows, provenance }) =>
     rows
       .filter((row) => row.substance === substance)
-      .map((row) => ({ ...row, citation: citationOf(provenance, row, keysOf(row)) })),
+      .map((row) => ({ ...row, citation: rowCitation(provenance, row, keysOf(row)) })),
   );
 }

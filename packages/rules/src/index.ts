@@ -33,7 +33,7 @@ export {
   requireNumber,
   requireThat,
 } from './require.ts';
-export type { TableErratum, TableProvenance, TableRow } from './table.ts';
+export { rowCitation, type TableErratum, type TableProvenance, type TableRow } from './table.ts';
 export { type Unit, unitOf } from './unit.ts';
 export {
   type Expected,

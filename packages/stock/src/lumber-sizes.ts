@@ -1,4 +1,10 @@
-import { type Citation, requireChoice, requireInputs, type TableProvenance } from '@scantling/rules';
+import {
+  type Citation,
+  requireChoice,
+  requireInputs,
+  rowCitation,
+  type TableProvenance,
+} from '@scantling/rules';
 import {
   hardwoodThicknessPageThicknesses,
   hardwoodThicknessPageThicknessesProvenance,
@@ -9,7 +15,6 @@ import {
   woodHandbook2010BondingPressuresProvenance,
 } from './data/wood-handbook-2010--bonding-pressures.generated.ts';
 import type { DressedSizeRow, GluePressureRow, SurfacedThicknessRow } from './rows.ts';
-import { citationOf } from './table-citation.ts';
 
 /** Dressed sizes of softwood lumber, as printed. */
 export const dressedSizeTable: readonly DressedSizeRow[] = ps20DressedSizes;
@@ -73,7 +78,7 @@ export function dressedSize(input: DressedSizeInput): DressedSize | null {
   if (!row) return null;
   const actualMm = (dressed === 'dry' ? row.dryIn : row.greenIn) * MM_PER_IN;
   const key = `${use}, ${side}, nominal ${row.nominalIn} in`;
-  return { actualMm, citation: citationOf(ps20DressedSizesProvenance, row, key) };
+  return { actualMm, citation: rowCitation(ps20DressedSizesProvenance, row, key) };
 }
 
 /** How many faces are planed. */
@@ -103,7 +108,7 @@ function found(row: SurfacedThicknessRow | undefined, faces: SurfacedFaces): Sur
   return {
     roughMm: row.roughIn * MM_PER_IN,
     surfacedMm: surfaced * MM_PER_IN,
-    citation: citationOf(hardwoodThicknessPageThicknessesProvenance, row, `rough ${row.roughIn} in`),
+    citation: rowCitation(hardwoodThicknessPageThicknessesProvenance, row, `rough ${row.roughIn} in`),
   };
 }
 
