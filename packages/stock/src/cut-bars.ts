@@ -155,6 +155,6 @@ export function cutBars(input: CutBarsInput): CutBars {
     totalPrice: inMoney(price),
     boundPrice: inMoney(Math.min(bound, price)),
     proven: bound >= price,
-    longestOffcutMm: Math.max(...bars.map(({ offcutMm }) => offcutMm)),
+    longestOffcutMm: bars.reduce((longest, { offcutMm }) => Math.max(longest, offcutMm), 0),
   };
 }

@@ -24,7 +24,8 @@ const MOST_KINDS = 300;
  * proof in weights, or the refusal itself, rules out more than that one purchase, until the first one that will do.
  */
 export function leastPrice(given: Job, work: Work): LeastPrice {
-  const job = tighten(given, work);
+  const exact = given.sizes.length <= MOST_KINDS;
+  const job = exact ? tighten(given, work) : given;
   const parts = job.demand.reduce((sum, count) => sum + count, 0);
   const all = restOf(
     job,
@@ -40,7 +41,6 @@ export function leastPrice(given: Job, work: Work): LeastPrice {
     best = cuts;
     bestPrice = price;
   };
-  const exact = job.sizes.length <= MOST_KINDS;
   if (exact) {
     proofs.push(weightsOf(job, all, relax(job, all, known, work), work));
     const { bound } = cheapestPurchase(job, proofs, [], bestPrice, work);

@@ -17,6 +17,9 @@ const PASSES = [
   { width: Number.POSITIVE_INFINITY, steps: Number.POSITIVE_INFINITY },
 ] as const;
 
+/** Lengths filled one after another, each by a choice that may be taken back: more would fill the call stack. */
+const MOST_CHOICES = 300;
+
 /**
  * Fillings of a stock with the longest part left, into which no other part fits, and that no proof rules out: all of
  * them, or as many as were asked for.
@@ -112,9 +115,9 @@ function tryFillings(
     return [...named].filter(([name]) => !tried.has(name));
   };
 
-  const search = (rest: Rest, tried: ReadonlySet<string>): Packed => {
+  const search = (rest: Rest, tried: ReadonlySet<string>, choices: number): Packed => {
     if (isCut(rest)) return [];
-    if (work.left < 0) return 'undecided';
+    if (work.left < 0 || choices > MOST_CHOICES) return 'undecided';
     if (proofs.some((proof) => spare(proof, rest) < 0)) return null;
     const name = `${rest.lengths}:${rest.demand}`;
     if (inVain.has(name)) return null;
@@ -130,7 +133,7 @@ function tryFillings(
     const triedNow = new Set((rest.demand[first] as number) > 1 ? tried : []);
     for (const [child, filling] of childrenOf(rest, first, relaxed, tried)) {
       const next = without(rest, filling, 1);
-      const packed = search(next, next.demand[first] ? triedNow : new Set());
+      const packed = search(next, next.demand[first] ? triedNow : new Set(), choices + 1);
       if (packed === 'undecided') return packed;
       if (packed) return [{ filling, times: 1 }, ...packed];
       triedNow.add(child);
@@ -139,7 +142,7 @@ function tryFillings(
     inVain.add(name);
     return null;
   };
-  const packed = search(from, new Set());
+  const packed = search(from, new Set(), 0);
   return packed === null && leftOut ? 'undecided' : packed;
 }
 
