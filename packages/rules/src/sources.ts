@@ -125,7 +125,6 @@ export { oregonWoodProperties } from './sources/oregon-wood-properties.ts';
 export { organicFinishingGuidebook2013 } from './sources/organic-finishing-guidebook-2013.ts';
 export { oshaSamplingInformation } from './sources/osha-sampling-information.ts';
 export { oshaWoodDustPage } from './sources/osha-wood-dust-page.ts';
-export { overhangFormulaPage } from './sources/overhang-formula-page.ts';
 export { panelAllowanceThread } from './sources/panel-allowance-thread.ts';
 export { parallelogramAnswer } from './sources/parallelogram-answer.ts';
 export { parallelogramLawNote } from './sources/parallelogram-law-note.ts';

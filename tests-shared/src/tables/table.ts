@@ -47,8 +47,8 @@ const metaSchema = z.strictObject({
     z.string(),
     z.discriminatedUnion('kind', [numberColumn, textColumn, choiceColumn, addressColumn]),
   ),
-  /** Addresses at which rows were seen, by the key that stands in the column of addresses. */
-  seenAt: z.record(z.string(), z.url()),
+  /** Addresses at which rows were seen, by the key that stands in the column of addresses; `null` for a copy not to be linked. */
+  seenAt: z.record(z.string(), z.url().nullable()),
   errata: z.array(
     z.strictObject({
       rows: z.array(z.string()).min(1),

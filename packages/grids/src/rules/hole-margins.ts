@@ -1,5 +1,5 @@
 import { defineRule, plusZero, type RuleExample, requireInputs } from '@scantling/rules';
-import { eurocode5, nds2018 } from '@scantling/rules/sources';
+import { eurocode5, lvlHandbook2025, nds2018 } from '@scantling/rules/sources';
 import { forLastingLoads, notStructuralDesign } from '../cautions.ts';
 
 const limits = { diameterMm: { min: 0, max: 100 } } as const;
@@ -53,7 +53,7 @@ export function holeMargins(input: HoleMarginsInput): HoleMargins {
 
 type Figures = readonly [string, string, string, string, string, string];
 
-/** A row of the table as worked out: end, end, edge, edge, along, across. */
+/** The table worked out for a bolt: end, end, edge, edge, along, across. */
 function row(diameterMm: number, figures: Figures): RuleExample<HoleMarginsInput, HoleMargins> {
   const [loadedEndMm, plainEndMm, loadedEdgeMm, plainEdgeMm, alongMm, acrossMm] = figures;
   return {
@@ -61,9 +61,8 @@ function row(diameterMm: number, figures: Figures): RuleExample<HoleMarginsInput
     expect: { loadedEndMm, plainEndMm, loadedEdgeMm, plainEdgeMm, alongMm, acrossMm },
     from: {
       source: eurocode5,
-      at: `Table 8.4, row D${diameterMm} as worked out`,
-      confirmed: 'text',
-      tier: 'reprint',
+      at: `Table 8.4, for a bolt of ${diameterMm} mm`,
+      confirmed: 'memory',
     },
   };
 }
@@ -104,12 +103,16 @@ a_{4,t} &= 4d, & a_{4,c} &= 3d, & a_2 &= 4d
   sources: [
     {
       source: eurocode5,
-      at: 'Table 8.4 for bolts, as worked out for bolts of 8, 12, 16, 20 and 24 mm',
-      confirmed: 'text',
-      tier: 'reprint',
+      at: 'Table 8.4 for bolts',
+      confirmed: 'memory',
       erratum:
         'Table 8.4 asks for 4d to 5d along the grain and 2d to 4d from a loaded edge, by the angle of the load (memory); here the larger. ' +
         'The American NDS asks for less at hardwood ends, 5D, and at unloaded edges, 1.5D (memory).',
+    },
+    {
+      source: lvlHandbook2025,
+      at: 'Table 5.3 (p. 150 of the file), bolts in laminated veneer lumber: 4d from an unloaded end, 3d from an unloaded edge, up to 4d from a loaded edge, 4d apart across the grain; at loaded ends it asks for more, 105 mm',
+      confirmed: 'text',
     },
   ],
   examples: [

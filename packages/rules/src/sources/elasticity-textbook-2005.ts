@@ -5,6 +5,5 @@ export const elasticityTextbook2005: Source = {
   title: 'Elasticity: Theory, Applications, and Numerics',
   author: 'M. H. Sadd',
   year: 2005,
-  url: 'https://fliphtml5.com/wdzx/qghn/ElasticityTheoryApplicationsAndNumerics/48/',
   note: 'One page was seen; author and year are from memory.',
 };

@@ -6,6 +6,5 @@ export const eurocode5: Source = {
   author: 'European Committee for Standardization',
   year: 2004,
   identifier: 'EN 1995-1-1',
-  url: 'https://github.com/kevindevromeLTS/MassTimber-wiki/blob/main/docs/verbindingen/randafstanden.md',
-  note: 'Table 8.4 was seen as worked out for five bolts in the notes of a timber engineer, at the address. The standard itself was not seen: what else is cited of it is recalled, or stands in the handbooks cited beside it.',
+  note: 'The standard itself was not seen: what is cited of it is recalled, or stands in the handbooks cited beside it.',
 };

@@ -7,6 +7,5 @@ export const growthRingDirection1945: Source = {
   author: 'J. D. MacLean, Forest Products Laboratory',
   year: 1945,
   identifier: 'Report R1473',
-  url: 'https://studylib.net/doc/11330418/effect-of-direction-of-growth-rings-on-the-relativ-e',
   note: 'Its introduction was seen, its equations and tables were not.',
 };

@@ -6,6 +6,5 @@ export const oakSanding2010: Source = {
   author: 'L. Gurau',
   year: 2010,
   identifier: 'Final conference of COST Action E53, Edinburgh',
-  url: 'https://www.scribd.com/document/183223473/22-pdf',
   note: 'The abstract was seen, not the tables.',
 };

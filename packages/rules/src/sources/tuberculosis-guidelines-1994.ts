@@ -6,6 +6,5 @@ export const tuberculosisGuidelines1994: Source = {
   author: 'Centers for Disease Control and Prevention',
   year: 1994,
   identifier: 'MMWR 43 (RR-13), p. 72',
-  url: 'https://ja.scribd.com/document/320588265/ACH-remove-airbone-contaminan-pdf',
   note: 'The page with Table S3-1 was seen as a copy.',
 };

@@ -1,5 +1,5 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
-import { aiscManual, overhangFormulaPage, woodHandbook2010 } from '@scantling/rules/sources';
+import { aiscManual, woodHandbook2010 } from '@scantling/rules/sources';
 import { notStructural, stiffnessVaries } from '../cautions.ts';
 
 const limits = {
@@ -134,7 +134,6 @@ export const overhangSagRule = /* @__PURE__ */ defineRule(() => ({
     "I, A'": 'second moment of area, shear area',
   },
   sources: [
-    { source: overhangFormulaPage, at: 'the deflection at C, for the load at the end', confirmed: 'text' },
     {
       source: aiscManual,
       at: 'Table 3-23, beam overhanging one support, uniform load and end load',
