@@ -5,8 +5,8 @@ import type { GluePressureRow } from '../rows.ts';
 
 /** Pressures on the glue line: ch. 10, p. 10-16: pressures for bonding of wood-handbook-2010. */
 export const woodHandbook2010BondingPressures: readonly GluePressureRow[] = [
-  { wood: "of low density", pressurePsi: 100, confirmed: "text", tier: "reprint" },
-  { wood: "of the highest density", pressurePsi: 247, confirmed: "text", tier: "reprint" },
+  { wood: "of low density", pressurePsi: 100, confirmed: "memory", tier: "memory" },
+  { wood: "of the highest density", pressurePsi: 247, confirmed: "memory", tier: "memory" },
 ];
 
 /** Where these rows come from, and what is known to be wrong in them. */

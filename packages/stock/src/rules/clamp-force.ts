@@ -71,9 +71,8 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
       column('that pressure times area is the force, and that every joint gets all of it'),
       {
         source: woodHandbook2010,
-        at: 'ch. 10, p. 10-16: 100 lb/in² for low-density wood, up to 247 lb/in² for the highest, as a woodworker quotes it',
-        confirmed: 'text',
-        tier: 'reprint',
+        at: 'ch. 10, p. 10-16: 100 lb/in² for low-density wood, up to 247 lb/in² for the highest',
+        confirmed: 'memory',
       },
     ],
     examples: [

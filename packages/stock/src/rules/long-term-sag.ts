@@ -100,20 +100,12 @@ export const longTermSagRule = /* @__PURE__ */ defineRule<LongTermSagInput, Long
     {
       given: { lastingSagMm: 2, passingSagMm: 0, seasoning: 'seasoned' },
       expect: { sagMm: '3.0' },
-      from: {
-        source: creepAnswer,
-        at: 'seasoned lumber: 1.5 times the initial deflection',
-        confirmed: 'text',
-      },
+      from: { workedByHand: '1.5 × 2 + 0 = 3.0 mm' },
     },
     {
       given: { lastingSagMm: 2, passingSagMm: 0, seasoning: 'unseasoned' },
       expect: { sagMm: '4.0' },
-      from: {
-        source: creepAnswer,
-        at: 'unseasoned lumber: 2.0 times the initial deflection',
-        confirmed: 'text',
-      },
+      from: { workedByHand: '2.0 × 2 + 0 = 4.0 mm' },
     },
     {
       given: { lastingSagMm: 0.8, passingSagMm: 0.5, seasoning: 'seasoned' },
