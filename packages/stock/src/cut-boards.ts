@@ -24,13 +24,16 @@ export interface BoardPart {
   readonly valuePrice?: number;
 }
 
-/** A rectangle of a board that no part may hold: a knot, a split, wane. Measured from the board's front left corner. */
+/**
+ * A rectangle of a board that no part may hold: a knot, a split, wane. Measured from the board's front left corner. Without
+ * length or width it is a line or a point: no part lies across it, but parts may lie on either side.
+ */
 export interface BoardDefect {
   readonly xMm: number;
   readonly yMm: number;
-  /** Along the board. */
+  /** Along the board, mm, from 0. */
   readonly lengthMm: number;
-  /** Across the board. */
+  /** Across the board, mm, from 0. */
   readonly widthMm: number;
 }
 

@@ -28,7 +28,8 @@ interface Sizes {
 function jobsOf(sizes: Sizes): fc.Arbitrary<BoardCutting> {
   const on = ([min, max]: [number, number]) => fc.integer({ min, max }).map((n) => n * sizes.gridMm);
   const places = fc.tuple(...[0, 1].map(() => fc.integer({ min: 0, max: 1000 })));
-  const size = fc.integer({ min: 1, max: sizes.largestDefect });
+  // Of no length or width it is a line, as a split.
+  const size = fc.integer({ min: 0, max: sizes.largestDefect });
   const boardArb = fc
     .record({
       lengthMm: on(sizes.boards.length),

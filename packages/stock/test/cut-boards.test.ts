@@ -144,6 +144,27 @@ describe('cutBoards', () => {
     ]);
   });
 
+  test('a split given as a line', () => {
+    const board = (xMm: number, yMm: number, lengthMm: number, widthMm: number) => [
+      { ...clear('board', 500, 100, 10), defects: [{ xMm, yMm, lengthMm, widthMm }] },
+    ];
+    const whole = [part('panel', 500, 100)];
+    // Along the board, across it, and a nail hole: no part lies over it.
+    for (const boards of [board(0, 50, 500, 0), board(250, 0, 0, 100), board(250, 50, 0, 0)]) {
+      const plan = cutBoards({ ...terms, boards, parts: whole });
+      expect([plan.missing, plan.totalPrice, plan.proven]).toEqual([
+        ...[[{ partId: 'panel', missingCount: 1 }], 0, true],
+      ]);
+    }
+    // Along an edge it spoils nothing, and two parts lie on either side of it.
+    const atEdge = cutBoards({ ...terms, boards: board(0, 100, 500, 0), parts: whole });
+    expect([atEdge.missing, atEdge.totalPrice]).toEqual([[], 10]);
+    const halves = { ...terms, boards: board(0, 50, 500, 0), parts: [part('half', 500, 50, 2)] };
+    const plan = cutBoards(halves);
+    expectSound(halves, plan);
+    expect([plan.missing, plan.proven]).toEqual([[], true]);
+  });
+
   test('which comes first matters, and either takes the better', () => {
     // Ripped first: a strip of 40 for the long part, one of 60 crosscut, and its end ripped in two. Crosscut first, the
     // long part allows no crosscut before strips, and no strip gives both the wide part and two narrow ones.

@@ -1,5 +1,5 @@
 import type { Board, BoardCutting } from '../src/index.ts';
-import { type Area, areaOf, overlapMm, trimmed } from './saw.ts';
+import { type Area, areaOf, spoils, trimmed } from './saw.ts';
 
 interface One {
   readonly sides: readonly (readonly [number, number])[];
@@ -36,7 +36,7 @@ export function setsOf(board: Board, input: BoardCutting, firstCut: 'across' | '
     const before = known.get(key);
     if (before) return before;
     const sets = new Set([0]);
-    if (board.defects.every((defect) => overlapMm(area, areaOf(defect)) <= 0)) {
+    if (!board.defects.some((defect) => spoils(areaOf(defect), area))) {
       for (const [i, { sides }] of ones.entries()) {
         if (sides.some(([l, w]) => l === x1 - x0 && w === y1 - y0)) sets.add(1 << i);
       }

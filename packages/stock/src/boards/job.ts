@@ -82,12 +82,17 @@ function blanksOf({ boards, endTrimMm, edgeTrimMm, firstCut }: BoardCutting): Bl
     const area = { u0: end, u1: ticks(lengthMm) - end, v0: edge, v1: ticks(widthMm) - edge };
     const spoilt = defects
       .map((one) => ({
-        u0: Math.max(ticks(one.xMm), area.u0),
-        u1: Math.min(ticks(one.xMm + one.lengthMm), area.u1),
-        v0: Math.max(ticks(one.yMm), area.v0),
-        v1: Math.min(ticks(one.yMm + one.widthMm), area.v1),
+        u0: ticks(one.xMm),
+        u1: ticks(one.xMm + one.lengthMm),
+        v0: ticks(one.yMm),
+        v1: ticks(one.yMm + one.widthMm),
       }))
-      .filter(({ u0, u1, v0, v1 }) => u0 < u1 && v0 < v1)
+      // One without length or width, as a split, spoils what lies on both sides of it.
+      .filter(({ u0, u1, v0, v1 }) => u0 < area.u1 && area.u0 < u1 && v0 < area.v1 && area.v0 < v1)
+      .map(({ u0, u1, v0, v1 }) => ({
+        ...{ u0: Math.max(u0, area.u0), u1: Math.min(u1, area.u1) },
+        ...{ v0: Math.max(v0, area.v0), v1: Math.min(v1, area.v1) },
+      }))
       .sort((a, b) => a.u0 - b.u0 || a.v0 - b.v0 || a.u1 - b.u1 || a.v1 - b.v1);
     const sheets = ways.map(
       (way): Sheet =>
