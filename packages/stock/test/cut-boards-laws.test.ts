@@ -95,13 +95,10 @@ describe('cutBoards', () => {
           return Object.fromEntries(entries);
         };
         const [one, other] = [cutBoards(job), cutBoards(scaled(job) as BoardCutting)];
-        // Where both are proven they must agree; else either lies within the bounds of the other.
-        expect(other.cutShare).toBeLessThanOrEqual(one.mostShare + 1e-9);
-        expect(one.cutShare).toBeLessThanOrEqual(other.mostShare + 1e-9);
-        if (one.proven && other.proven) {
-          expect(other.cutShare).toBeCloseTo(one.cutShare, 9);
-          expect(other.totalPrice).toBeCloseTo(one.totalPrice, 9);
+        for (const name of ['cutShare', 'mostShare', 'totalPrice', 'leastPrice'] as const) {
+          expect(other[name]).toBeCloseTo(one[name], 9);
         }
+        expect(other.proven).toBe(one.proven);
       }),
       { numRuns: 40 },
     );
@@ -137,6 +134,26 @@ describe('cutBoards', () => {
       { numRuns: 40 },
     );
     expect(compared).toBeGreaterThan(10);
+  });
+
+  test('one more part never costs less, nor lessens what can be cut', () => {
+    const severalParts = shopJobs.filter(({ parts }) => parts.length > 1);
+    let compared = 0;
+    fc.assert(
+      fc.property(severalParts, (job) => {
+        const fewerParts = { ...job, parts: job.parts.slice(1) };
+        const [more, fewer] = [cutBoards(job), cutBoards(fewerParts)];
+        if (!more.proven || !fewer.proven) return;
+        const cut = more.cutShare * totalOf(job);
+        expect(cut).toBeGreaterThanOrEqual(fewer.cutShare * totalOf(fewerParts) * (1 - 1e-9));
+        if (more.missing.length > 0) return;
+        compared += 1;
+        expect(fewer.missing).toEqual([]);
+        expect(more.totalPrice).toBeGreaterThanOrEqual(fewer.totalPrice - 1e-9);
+      }),
+      { numRuns: 60 },
+    );
+    expect(compared).toBeGreaterThan(20);
   });
 
   test('the same question gets the same answer, and is left alone', () => {
