@@ -1,5 +1,6 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
 import { makersCapacity } from './cautions.ts';
+import { requireName } from './require-name.ts';
 
 const mass = { min: 0, max: 100_000 };
 
@@ -13,7 +14,7 @@ export interface LiftedPart {
 export interface LiftInput {
   /** All that goes up: the top, what is fixed to it, the moving part of the base, and what lies on it. 1 to 100. */
   readonly parts: readonly LiftedPart[];
-  /** What the base may lift, as its maker states it, kg, above 0 to 100 000. */
+  /** What the base may lift, as its maker states it, kg, 0.001 to 100 000. */
   readonly capacityKg: number;
 }
 
@@ -36,7 +37,7 @@ export interface LiftCheck {
  * What a lifting base has to lift, beside the capacity that its maker states.
  *
  * @returns The mass, the margin, kg, and the share of the capacity in use, %.
- * @throws RangeError where an input is outside its limits.
+ * @throws RangeError where an input is outside its limits or a part has no name.
  * Source: a sum. The capacity is the maker's, for a load in the middle; a person who leans or sits on it counts too.
  * @example
  * ```ts
@@ -53,6 +54,7 @@ export function checkLift(input: LiftInput): LiftCheck {
   requireThat('checkLift', fits, `parts to be a list of 1 to 100, got ${parts?.length}`);
   parts.forEach((part, i) => {
     requireFields('checkLift', `parts[${i}]`, part, { massKg: mass });
+    requireName('checkLift', `parts[${i}]`, part);
   });
   const liftedKg = parts.reduce((sum, { massKg }) => sum + massKg, 0);
   return {

@@ -11,6 +11,7 @@ import {
   squareFoot,
   squareMillimetre,
 } from '@scantling/units';
+import { requireName } from './require-name.ts';
 
 /** What a price is for. Area is that of the wide face. */
 export type PricedBy = 'm' | 'ft' | 'm²' | 'ft²' | 'm³' | 'bd ft' | 'kg' | 'lb' | 'stick';
@@ -19,7 +20,7 @@ export type PricedBy = 'm' | 'ft' | 'm²' | 'ft²' | 'm³' | 'bd ft' | 'kg' | 'l
 export interface PriceOffer {
   readonly name: string;
   readonly pricedBy: PricedBy;
-  /** For one of that unit, in any one currency, above 0 to 1 000 000. */
+  /** For one of that unit, in any one currency, 0.000001 to 1 000 000. */
   readonly unitPrice: number;
   /** Of the sticks that it comes in, mm, 1 to 30 000. */
   readonly stickLengthMm: number;
@@ -60,7 +61,7 @@ export interface ComparedOffer {
 /**
  * Prices for one section of wood or metal in every unit, the cheapest first, whatever each seller counts by.
  *
- * @throws RangeError where an input is outside its limits or a unit is none of those named.
+ * @throws RangeError where an input is outside its limits, an offer has no name, or a unit is none of those named.
  * Source: exact factors of `@scantling/units`. Board feet are by volume: `boardFeet` counts thin boards as an inch.
  * @example
  * ```ts
@@ -84,33 +85,32 @@ export function comparePrices(input: ComparePricesInput): ComparedOffer[] {
   const fits = Array.isArray(offers) && offers.length >= 1 && offers.length <= 50;
   requireThat('comparePrices', fits, `offers to be a list of 1 to 50, got ${offers?.length}`);
 
-  /** How many mm of length one unit is. */
-  const mmPer = (unit: PricedBy, stickLengthMm: number): number => {
-    const byVolume = (mm3: number) => mm3 / (thicknessMm * widthMm);
-    const byMass = (kg: number) => byVolume((kg / densityKgPerM3) * 1e9);
-    const lengths: Readonly<Record<PricedBy, number>> = {
-      m: 1000,
-      ft: convert(1, foot, millimetre),
-      'm²': 1e6 / widthMm,
-      'ft²': convert(1, squareFoot, squareMillimetre) / widthMm,
-      'm³': byVolume(convert(1, cubicMetre, cubicMillimetre)),
-      'bd ft': byVolume(convert(1, boardFoot, cubicMillimetre)),
-      kg: byMass(1),
-      lb: byMass(convert(1, pound, kilogram)),
-      stick: stickLengthMm,
-    };
-    requireChoice('comparePrices', 'pricedBy', unit, Object.keys(lengths));
-    return lengths[unit];
-  };
+  const byVolume = (mm3: number) => mm3 / (thicknessMm * widthMm);
+  const byMass = (kg: number) => byVolume((kg / densityKgPerM3) * 1e9);
+  /** How many mm of length one of each unit is. */
+  const lengthsOf = (stickLengthMm: number): Readonly<Record<PricedBy, number>> => ({
+    m: 1000,
+    ft: convert(1, foot, millimetre),
+    'm²': 1e6 / widthMm,
+    'ft²': convert(1, squareFoot, squareMillimetre) / widthMm,
+    'm³': byVolume(convert(1, cubicMetre, cubicMillimetre)),
+    'bd ft': byVolume(convert(1, boardFoot, cubicMillimetre)),
+    kg: byMass(1),
+    lb: byMass(convert(1, pound, kilogram)),
+    stick: stickLengthMm,
+  });
 
   const compared = offers.map((offer, i) => {
-    requireFields('comparePrices', `offers[${i}]`, offer, {
+    const path = `offers[${i}]`;
+    requireFields('comparePrices', path, offer, {
       unitPrice: { min: 1e-6, max: 1_000_000 },
       stickLengthMm: { min: 1, max: 30_000 },
     });
+    requireName('comparePrices', path, offer);
     const { name, pricedBy, unitPrice, stickLengthMm } = offer;
-    const perMm = unitPrice / mmPer(pricedBy, stickLengthMm);
-    const per = (unit: PricedBy) => perMm * mmPer(unit, stickLengthMm);
+    const lengths = lengthsOf(stickLengthMm);
+    requireChoice('comparePrices', `${path}.pricedBy`, pricedBy, Object.keys(lengths));
+    const per = (unit: PricedBy) => (unitPrice / lengths[pricedBy]) * lengths[unit];
     return {
       name,
       perMetrePrice: per('m'),

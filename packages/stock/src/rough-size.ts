@@ -1,4 +1,5 @@
 import { requireFields, requireInputs, requireThat } from '@scantling/rules';
+import { requireName } from './require-name.ts';
 
 const side = { min: 0.1, max: 30_000 };
 const added = { min: 0, max: 1000 };
@@ -19,7 +20,7 @@ export interface SizeAllowance {
 export interface ShareAllowance {
   /** Defects, wane, boards that do not match. */
   readonly name: string;
-  /** Of what is bought, %, 0 to below 100. */
+  /** Of what is bought, %, 0 to 99. */
   readonly sharePct: number;
 }
 
@@ -34,7 +35,7 @@ export interface RoughSizeInput {
   readonly count: number;
   /** In the order from the finished piece back to the rough board; up to 20. */
   readonly sizes: readonly SizeAllowance[];
-  /** Up to 20; together below 100 %. */
+  /** Up to 20; together at most 99 %. */
   readonly shares: readonly ShareAllowance[];
 }
 
@@ -68,7 +69,7 @@ export interface RoughSize {
  * From finished pieces to what has to be bought, every allowance by its name: the rough size of a piece, the volume of
  * all, and the share that each allowance takes. Where two allowances meet in a corner, the later one takes it.
  *
- * @throws RangeError where an input is outside its limits, or shares take all there is.
+ * @throws RangeError where an input is outside its limits, an allowance has no name, or shares take all there is.
  * Source: volumes of boxes, one inside the other.
  * @example
  * ```ts
@@ -89,13 +90,14 @@ export function roughSize(input: RoughSizeInput): RoughSize {
   const { sizes, shares } = input;
   const requireItems = (
     name: string,
-    items: readonly object[],
+    items: readonly { readonly name: string }[],
     limits: Readonly<Record<string, typeof added>>,
   ) => {
     const fits = Array.isArray(items) && items.length <= 20;
     requireThat('roughSize', fits, `${name} to be a list of at most 20, got ${items?.length}`);
     items.forEach((item, i) => {
       requireFields('roughSize', `${name}[${i}]`, item, limits);
+      requireName('roughSize', `${name}[${i}]`, item);
     });
   };
   requireItems('sizes', sizes, { lengthMm: added, widthMm: added, thicknessMm: added });

@@ -34,4 +34,7 @@ test('says what is wrong', () => {
   expect(() => checkLift({ parts: [part, { name: 'base', massKg: -1 }], capacityKg: 9 })).toThrow(
     'checkLift requires parts[1].massKg between 0 and 100000, got -1',
   );
+  expect(() => checkLift({ parts: [part, { massKg: 1 } as never], capacityKg: 9 })).toThrow(
+    'checkLift requires parts[1].name to be a text, got undefined',
+  );
 });

@@ -159,5 +159,8 @@ describe('allowances', () => {
     expect(() => roughSize({ ...input, sizes: undefined as never })).toThrow(
       'sizes to be a list of at most 20',
     );
+    expect(() => roughSize({ ...input, shares: [{ sharePct: 5 } as never] })).toThrow(
+      'roughSize requires shares[0].name to be a text, got undefined',
+    );
   });
 });

@@ -80,7 +80,13 @@ describe('prices in every unit', () => {
     );
     expect(() => comparePrices({ ...section, offers: [] })).toThrow('offers to be a list of 1 to 50, got 0');
     const byEll = { ...offer, unitPrice: 1, pricedBy: 'ell' as never };
-    expect(() => comparePrices({ ...section, offers: [byEll] })).toThrow('pricedBy to be one of m, ft');
+    expect(() => comparePrices({ ...section, offers: [byEll] })).toThrow(
+      'comparePrices requires offers[0].pricedBy to be one of m, ft',
+    );
+    const unnamed = { ...offer, unitPrice: 1, name: undefined as never };
+    expect(() => comparePrices({ ...section, offers: [unnamed] })).toThrow(
+      'comparePrices requires offers[0].name to be a text, got undefined',
+    );
   });
 });
 
