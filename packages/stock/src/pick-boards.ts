@@ -41,8 +41,8 @@ export interface PickedBoards {
  * import { pickBoards } from '@scantling/stock';
  * const stack = { widthsMm: [142, 155, 168, 120, 187], jointingMm: 6 };
  * const { boards, surplusMm } = pickBoards({ ...stack, neededWidthMm: 440 });
-boards.map(({ widthMm }) => widthMm) // => [155, 120, 187]
-surplusMm // => 4
+ * boards.map(({ widthMm }) => widthMm) // => [155, 120, 187]
+ * surplusMm // => 4
  * pickBoards({ ...stack, neededWidthMm: 800 }) // => null
  * ```
  */

@@ -2,10 +2,9 @@ import { defineRule, requireInputs } from '@scantling/rules';
 import { glueSpreaderNote1952 } from '@scantling/rules/sources';
 import { glueLabel } from '../cautions.ts';
 
-const side = { min: 1, max: 20_000 };
 const limits = {
-  lengthMm: side,
-  thicknessMm: side,
+  lengthMm: { min: 1, max: 20_000 },
+  thicknessMm: { min: 1, max: 1000 },
   jointCount: { min: 0, max: 1000, integer: true },
   spreadGPerM2: { min: 0, max: 5000 },
   lossPct: { min: 0, max: 90 },
@@ -14,7 +13,7 @@ const limits = {
 export interface GlueMassInput {
   /** Length of each joint, mm, 1 to 20 000. */
   readonly lengthMm: number;
-  /** Thickness of the boards, mm, 1 to 20 000. */
+  /** Thickness of the boards, mm, 1 to 1000. */
   readonly thicknessMm: number;
   /** How many joints, 0 to 1000. */
   readonly jointCount: number;
