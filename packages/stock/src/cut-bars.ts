@@ -89,7 +89,7 @@ export interface CutBars {
 
 /** The work allowed to the price, and to the offcut, in steps: on a common machine of 2025 under a second. */
 const PRICE_STEPS = 12_000_000;
-const OFFCUT_STEPS = 40_000;
+const OFFCUT_STEPS = 3000;
 
 /** More parts than this are not cut anew for a longer offcut. */
 const MOST_PARTS_FOR_OFFCUT = 200;
@@ -104,8 +104,9 @@ const MOST_PARTS_FOR_OFFCUT = 200;
  *
  * The price is proven: purchases are taken in order of price, and each that is passed over is refuted by weights of
  * the parts that no bar can hold enough of, or by trying every way. Where the work allowed runs out, the plan is the
- * best found, and `boundPrice` says how far it may be from the least. Among plans for the same bars it then looks for
- * one whose longest offcut is longest, to the millimetre; that is not proven. The order of parts and bars does not matter.
+ * best found, and `boundPrice` says how far it may be from the least. Of up to 200 parts it then
+ * moves pieces between bars to keep the longest single offcut it finds; that is not proven. The order of parts and bars
+ * does not matter.
  *
  * @throws RangeError where a field is missing or outside its limits, where a part is longer than any bar can give, and
  *   where the bars that there are do not suffice.
@@ -137,10 +138,7 @@ export function cutBars(input: CutBarsInput): CutBars {
   );
   const plan = cuts as NonNullable<typeof cuts>;
   const parts = job.demand.reduce((sum, count) => sum + count, 0);
-  const kept =
-    parts > MOST_PARTS_FOR_OFFCUT
-      ? plan
-      : keepLongestOffcut(job, plan, 1e6 / counted.tickNm, { left: OFFCUT_STEPS });
+  const kept = parts > MOST_PARTS_FOR_OFFCUT ? plan : keepLongestOffcut(job, plan, { left: OFFCUT_STEPS });
   const bought = barsFor(job, kept);
   const price = priceOf(job, bought);
   const bars = nameParts(counted, kept);

@@ -39,18 +39,28 @@ export function bestFilling(
   work: Work,
 ): BestFilling {
   const kinds: number[] = [];
+  const density = new Float64Array(sizes.length);
   for (let kind = 0; kind < sizes.length; kind++) {
     const fits = (demand[kind] as number) > 0 && (sizes[kind] as number) <= room;
-    if (fits && (worths[kind] as number) > 0) kinds.push(kind);
+    if (!fits || (worths[kind] as number) <= 0) continue;
+    kinds.push(kind);
+    density[kind] = (worths[kind] as number) / (sizes[kind] as number);
   }
-  const density = (kind: number) => (worths[kind] as number) / (sizes[kind] as number);
-  kinds.sort((a, b) => density(b) - density(a) || a - b);
+  kinds.sort((a, b) => (density[b] as number) - (density[a] as number) || a - b);
   const n = kinds.length;
-  const size = Float64Array.from(kinds, (kind) => sizes[kind] as number);
-  const worth = Float64Array.from(kinds, (kind) => worths[kind] as number);
-  const most = Int32Array.from(kinds, (kind) => demand[kind] as number);
+  // Loops rather than `from` with a function: this is asked thousands of times for a few kinds.
+  const size = new Float64Array(n);
+  const worth = new Float64Array(n);
+  const most = new Int32Array(n);
+  for (let i = 0; i < n; i++) {
+    const kind = kinds[i] as number;
+    size[i] = sizes[kind] as number;
+    worth[i] = worths[kind] as number;
+    most[i] = demand[kind] as number;
+  }
   // Smallest size from here on: below it nothing more fits.
-  const smallest = new Float64Array(n + 1).fill(Number.POSITIVE_INFINITY);
+  const smallest = new Float64Array(n + 1);
+  smallest[n] = Number.POSITIVE_INFINITY;
   for (let i = n - 1; i >= 0; i--) {
     smallest[i] = Math.min(smallest[i + 1] as number, size[i] as number);
   }
@@ -98,8 +108,11 @@ export function bestFilling(
   };
   search(0, room, 0);
 
-  const chosen = kinds.map((kind, i) => ({ kind, count: best[i] as number }));
-  const used = chosen.filter(({ count }) => count > 0).sort((a, b) => a.kind - b.kind);
+  const used: { kind: number; count: number }[] = [];
+  for (let i = 0; i < n; i++) {
+    if (best[i]) used.push({ kind: kinds[i] as number, count: best[i] as number });
+  }
+  used.sort((a, b) => a.kind - b.kind);
   return {
     bound: Math.max(bound, bestWorth),
     worth: bestWorth,

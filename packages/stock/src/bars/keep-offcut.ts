@@ -1,62 +1,75 @@
-import type { Cuts, Job, Work } from './job.ts';
-import { restOf } from './job.ts';
-import { pack } from './packing.ts';
-import { barsFor } from './plan-price.ts';
-import { tighten } from './tighten.ts';
-import { materialWeights } from './weights.ts';
+import { bestFilling } from './best-filling.ts';
+import type { Cuts, Filling, Job, Work } from './job.ts';
 
-/** Room left in one length, where it is cut by a filling. */
-const roomLeft = ({ sizes, stocks }: Job, { filling }: Cuts[number]) =>
-  filling.kinds.reduce(
-    (room, kind, i) => room - (sizes[kind] as number) * (filling.counts[i] as number),
-    stocks[filling.stock]?.room ?? 0,
-  );
+/** Room that a filling takes of its length. */
+const taken = ({ sizes }: Job, { kinds, counts }: Filling): number =>
+  kinds.reduce((sum, kind, i) => sum + (sizes[kind] as number) * (counts[i] as number), 0);
+
+const roomLeft = (job: Job, filling: Filling): number =>
+  (job.stocks[filling.stock]?.room ?? 0) - taken(job, filling);
 
 /** The most room left in one length of a plan. */
 export const longestLeft = (job: Job, cuts: Cuts): number =>
-  Math.max(0, ...cuts.map((cut) => roomLeft(job, cut)));
+  cuts.reduce((most, { filling }) => Math.max(most, roomLeft(job, filling)), 0);
+
+/** The parts of two lengths dealt anew: the second as full as can be, the first gets the rest. `null` if it is so already. */
+function dealt(job: Job, first: Filling, second: Filling, work: Work): readonly [Filling, Filling] | null {
+  if (roomLeft(job, second) === 0) return null;
+  const pool = new Map<number, number>();
+  for (const { kinds, counts } of [first, second]) {
+    for (const [i, kind] of kinds.entries()) pool.set(kind, (pool.get(kind) ?? 0) + (counts[i] as number));
+  }
+  const kinds = [...pool.keys()].sort((a, b) => a - b);
+  const sizes = kinds.map((kind) => job.sizes[kind] as number);
+  const demand = kinds.map((kind) => pool.get(kind) as number);
+  const room = job.stocks[second.stock]?.room ?? 0;
+  const fullest = bestFilling(
+    { sizes, demand, room, worths: sizes, above: taken(job, second), least: 0.999 },
+    work,
+  );
+  if (fullest.kinds.length === 0) return null;
+  for (const [i, at] of fullest.kinds.entries()) (demand[at] as number) -= fullest.counts[i] as number;
+  const rest = kinds
+    .map((kind, i) => ({ kind, count: demand[i] as number }))
+    .filter(({ count }) => count > 0);
+  return [
+    { stock: first.stock, kinds: rest.map(({ kind }) => kind), counts: rest.map(({ count }) => count) },
+    { stock: second.stock, kinds: fullest.kinds.map((at) => kinds[at] as number), counts: fullest.counts },
+  ];
+}
 
 /**
- * A plan for the same bars with a longer offcut, if one is found: an offcut is a part like any other, so the longest
- * one that still fits is sought by halving.
+ * A plan for the same bars with a longer offcut, if one is found: from each length in turn, parts are moved to every other
+ * one that they fill better, until none gains.
  */
-export function keepLongestOffcut(job: Job, cuts: Cuts, resolution: number, work: Work): Cuts {
-  const { sizes, demand, stocks } = job;
-  const bars = barsFor(job, cuts);
-  const bought = restOf(job, bars);
-  const room = stocks.reduce((sum, stock, i) => sum + stock.room * (bought.lengths[i] as number), 0);
-  const spare = room - sizes.reduce((sum, size, kind) => sum + size * (demand[kind] as number), 0);
-  let best = cuts;
+export function keepLongestOffcut(job: Job, cuts: Cuts, work: Work): Cuts {
+  const lengths = cuts
+    .flatMap(({ filling, times }) => Array.from({ length: times }, () => filling))
+    .sort((a, b) => roomLeft(job, b) - roomLeft(job, a));
+  let best: readonly Filling[] = lengths;
   let kept = longestLeft(job, cuts);
-  let tooLong = Math.min(spare, Math.max(...stocks.map((stock, i) => (bars[i] ? stock.room : 0)))) + 1;
-  for (let size = tooLong - 1; size > kept && work.left > 0; ) {
-    const at = sizes.findIndex((other) => other <= size);
-    const place = at < 0 ? sizes.length : at;
-    const asked = {
-      sizes: sizes.toSpliced(place, 0, size),
-      demand: demand.toSpliced(place, 0, 1),
-      stocks,
-    };
-    const withOffcut = tighten(asked, work);
-    const rest = restOf(withOffcut, bars);
-    const packed = pack(withOffcut, rest, [materialWeights(withOffcut)], [], work);
-    if (packed && packed !== 'undecided') {
-      best = packed.map(({ filling, times }) => {
-        const used = filling.kinds.map((kind, i) => ({ kind, count: filling.counts[i] as number }));
-        const parts = used.filter(({ kind }) => kind !== place);
-        return {
-          filling: {
-            stock: filling.stock,
-            kinds: parts.map(({ kind }) => (kind > place ? kind - 1 : kind)),
-            counts: parts.map(({ count }) => count),
-          },
-          times,
-        };
-      });
-      kept = longestLeft(job, best);
-    } else tooLong = size;
-    if (tooLong - kept <= Math.max(1, resolution)) break;
-    size = Math.floor((kept + tooLong) / 2);
+  for (const [at, start] of lengths.entries()) {
+    if (work.left < 0) break;
+    if (lengths.indexOf(start) < at) continue;
+    const plan = lengths.slice();
+    let emptied = start;
+    // Fillings that gained nothing from what the emptied length holds now.
+    const inVain = new Set<Filling>();
+    for (let other = 0; other < plan.length && work.left >= 0; ) {
+      const filling = plan[other] as Filling;
+      const pair = other === at || inVain.has(filling) ? null : dealt(job, emptied, filling, work);
+      inVain.add(filling);
+      other += 1;
+      if (!pair) continue;
+      [emptied, plan[other - 1]] = pair;
+      inVain.clear();
+      other = 0;
+    }
+    plan[at] = emptied;
+    const left = roomLeft(job, emptied);
+    if (left <= kept) continue;
+    kept = left;
+    best = plan;
   }
-  return best;
+  return best.filter(({ kinds }) => kinds.length > 0).map((filling) => ({ filling, times: 1 }));
 }
