@@ -54,6 +54,23 @@ describe('cutBars beside other ways to the same price', () => {
     expect(compared).toBe(60);
   }, 120_000);
 
+  test.each([720, 760])('HiGHS agrees on 60 parts of as many lengths from %s mm', (shortest) => {
+    const parts = Array.from({ length: 60 }, (_, i) => ({
+      ...{ name: `part ${i}`, count: 1 },
+      // Multiples of a number that has no factor in common with 1270: all differ, in no order.
+      lengthMm: shortest + (((i + 1) * 16807) % 1270),
+    }));
+    expect(new Set(parts.map(({ lengthMm }) => lengthMm)).size).toBe(60);
+    const bars = [
+      { name: 'long', lengthMm: 2400, eachPrice: 13.1 },
+      { name: 'short', lengthMm: 2000, eachPrice: 10.7 },
+    ];
+    const job = { parts, bars, kerfMm: 3, endTrimMm: 0 };
+    const plan = cutBars(job);
+    expect(plan.proven).toBe(true);
+    expect(leastPriceByHighs(job)).toBeCloseTo(plan.totalPrice, 6);
+  });
+
   test('trying everything agrees on small jobs, as to what cannot be cut as well', () => {
     const small = jobArb({ parts: 6, kinds: 4, bars: 3 }).chain((job) =>
       fc.integer({ min: 0, max: 4 }).map((count) => ({

@@ -19,6 +19,9 @@ export interface LeastPrice {
 /** More kinds of part than this are cut by the rule of thumb alone. */
 const MOST_KINDS = 300;
 
+/** Steps to see what the least price may be, before a first plan is made by rounding. */
+const FIRST_LOOK = 100_000;
+
 /**
  * The plan of least price. What may be bought is asked in order of price: where the parts cannot be cut from it, the
  * proof in weights, or the refusal itself, rules out more than that one purchase, until the first one that will do.
@@ -43,7 +46,9 @@ export function leastPrice(given: Job, work: Work): LeastPrice {
   };
   if (exact) {
     proofs.push(weightsOf(job, all, relax(job, all, known, work), work));
-    const { bound } = cheapestPurchase(job, proofs, [], bestPrice, work);
+    // Thousands of bars of many stocks would take all the work, and leave none to round a plan.
+    const look = { left: Math.min(FIRST_LOOK, work.left) };
+    const { bound } = cheapestPurchase(job, proofs, [], bestPrice, look);
     if (bound < bestPrice) offer(dive(job, all, known, bound, work));
   }
   const refused: (readonly number[])[] = [];

@@ -17,6 +17,9 @@ const PASSES = [
   { width: Number.POSITIVE_INFINITY, steps: Number.POSITIVE_INFINITY },
 ] as const;
 
+/** What it costs to note down one filling. */
+const FILLING_STEPS = 20;
+
 /** Lengths filled one after another, each by a choice that may be taken back: more would fill the call stack. */
 const MOST_CHOICES = 300;
 
@@ -51,6 +54,7 @@ function fillingsWith(
     if (kind === sizes.length) {
       if (smallestLeftOut <= roomLeft) return;
       if (proofs.some((_, i) => (weighed[i] as number) < (needs[i] as number))) return;
+      work.left -= FILLING_STEPS;
       found.push({ filling: { stock, kinds: [...kinds], counts: [...counts] }, roomLeft });
       return;
     }
@@ -97,7 +101,8 @@ function tryFillings(
   const inVain = new Set<string>();
   let leftOut = false;
 
-  const childrenOf = (rest: Rest, first: number, relaxed: Relaxed, tried: ReadonlySet<string>) => {
+  /** What the relaxed plan would cut first, then the fullest. */
+  const childrenOf = (rest: Rest, first: number, relaxed: Relaxed): readonly Filling[] => {
     const likely = relaxed.cuts
       .filter(({ filling }) => filling.kinds[0] === first)
       .toSorted((a, b) => b.times - a.times)
@@ -109,10 +114,7 @@ function tryFillings(
       return found.slice(0, width);
     });
     others.sort((a, b) => a.roomLeft - b.roomLeft);
-    const named = new Map(
-      [...likely, ...others.map(({ filling }) => filling)].map((one) => [nameOf(one), one]),
-    );
-    return [...named].filter(([name]) => !tried.has(name));
+    return [...likely, ...others.map(({ filling }) => filling)];
   };
 
   const search = (rest: Rest, tried: ReadonlySet<string>, choices: number): Packed => {
@@ -131,7 +133,11 @@ function tryFillings(
     const first = rest.demand.findIndex((count) => count > 0);
     // In another order the same fillings would only come again.
     const triedNow = new Set((rest.demand[first] as number) > 1 ? tried : []);
-    for (const [child, filling] of childrenOf(rest, first, relaxed, tried)) {
+    const seen = new Set(tried);
+    for (const filling of childrenOf(rest, first, relaxed)) {
+      const child = nameOf(filling);
+      if (seen.has(child)) continue;
+      seen.add(child);
       const next = without(rest, filling, 1);
       const packed = search(next, next.demand[first] ? triedNow : new Set(), choices + 1);
       if (packed === 'undecided') return packed;
