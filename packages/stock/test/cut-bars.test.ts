@@ -125,12 +125,29 @@ describe('cutBars, what it refuses and where it stops', () => {
     ],
     ['cutBars requires no more than 100000 parts, got 100002', { parts: [part(9, 50_001), part(8, 50_001)] }],
     [
-      'cutBars requires bars[0].eachPrice between 0.0001 and 1000000, got 0',
+      'cutBars requires bars[0].eachPrice between 0.01 and 1000000, got 0',
       { bars: [{ name: 'bar', lengthMm: 2003, eachPrice: 0 }] },
     ],
     [
-      'cutBars requires bars[0].eachPrice between 0.0001 and 1000000, got -4',
+      'cutBars requires bars[0].eachPrice between 0.01 and 1000000, got -4',
       { bars: [{ name: 'bar', lengthMm: 2003, eachPrice: -4 }] },
+    ],
+    [
+      'cutBars requires bars[0].eachPrice between 0.01 and 1000000, got 0.009',
+      { bars: [{ name: 'bar', lengthMm: 2003, eachPrice: 0.009 }] },
+    ],
+    [
+      'cutBars requires bars[0].name to be a name unlike every other, got ""',
+      { bars: [{ name: '', lengthMm: 2003, eachPrice: 1 }] },
+    ],
+    [
+      'cutBars requires bars[1].name to be a name unlike every other, got "bar"',
+      {
+        bars: [
+          { name: 'bar', lengthMm: 2003, eachPrice: 1 },
+          { name: 'bar', lengthMm: 3000, eachPrice: 2 },
+        ],
+      },
     ],
     [
       'cutBars requires kerfMm below bars[0].lengthMm, got 40 and 40',
@@ -141,15 +158,15 @@ describe('cutBars, what it refuses and where it stops', () => {
       { parts: [part(2000, 1)], endTrimMm: 10 },
     ],
     [
-      'cutBars requires parts no longer than the 1000 mm that a bar gives, trimmed and carried, got 1500 mm for "1500"',
+      'cutBars requires parts no longer than the 1000 mm that a bar gives, trimmed and carried, got 1500 mm for "1500"; the yard cuts "bar" into 2 equal lengths to carry it',
       { parts: [part(1500, 1)], longestCarriedMm: 1500 },
     ],
     [
-      'cutBars requires bars enough for all parts, got too few',
+      'cutBars requires bars enough for all parts, got too few: parts and their cuts take 2006.0 mm, 1 × "bar" can give 1503.0 mm',
       { bars: [{ name: 'bar', lengthMm: 1500, eachPrice: 1, count: 1 }] },
     ],
     [
-      'cutBars requires bars enough for all parts',
+      'cutBars requires bars enough for all parts, got too few: parts and their cuts take 2006.0 mm, no bar can give 0.0 mm',
       { bars: [{ name: 'bar', lengthMm: 1500, eachPrice: 1, count: 0 }] },
     ],
   ])('%s', (message, given) => {

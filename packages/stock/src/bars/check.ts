@@ -29,13 +29,20 @@ export function checkCutBars(input: CutBarsInput): void {
     });
     requireThat(caller, isNamed(part), `parts[${i}].name to be a text, got ${typeof part.name}`);
   }
+  const names = new Set<string>();
   for (const [i, bar] of bars.entries()) {
     requireFields(caller, `bars[${i}]`, bar, {
       lengthMm: { min: 1, max: 100_000 },
-      eachPrice: { min: 0.0001, max: 1_000_000 },
+      eachPrice: { min: 0.01, max: 1_000_000 },
       ...(bar?.count === undefined ? {} : { count: { min: 0, ...whole } }),
     });
-    requireThat(caller, isNamed(bar), `bars[${i}].name to be a text, got ${typeof bar.name}`);
+    const named = isNamed(bar) && bar.name !== '' && !names.has(bar.name);
+    requireThat(
+      caller,
+      named,
+      `bars[${i}].name to be a name unlike every other, got ${JSON.stringify(bar.name)?.slice(0, 40)}`,
+    );
+    names.add(bar.name);
     requireThat(
       caller,
       input.kerfMm < bar.lengthMm,

@@ -33,6 +33,7 @@ export interface Counted {
   /** Nanometres in a tick of the job. */
   readonly tickNm: number;
   readonly trimNm: number;
+  readonly kerfNm: number;
 }
 
 const byName = (a: { readonly name: string }, b: { readonly name: string }) =>
@@ -72,6 +73,19 @@ const isBeaten = (stock: Stock, i: number, stocks: readonly Stock[], parts: numb
       (j < i || other.room > stock.room || other.price < stock.price),
   );
 
+/** What all parts take, beside what all bars that there are give. */
+export function tooFew({ job, carried, tickNm, kerfNm, trimNm }: Counted): string {
+  const needNm = job.sizes.reduce((sum, size, kind) => sum + size * tickNm * (job.demand[kind] as number), 0);
+  let haveNm = 0;
+  const bars = carried.map(({ bar, lengths, lengthNm }, stock) => {
+    const limit = job.stocks[stock]?.limit ?? 0;
+    haveNm += (lengthNm - 2 * trimNm + kerfNm) * lengths * limit;
+    return `${limit} × "${bar.name.slice(0, 40)}"`;
+  });
+  const [need, have] = [needNm, haveNm].map((nm) => inMm(nm).toFixed(1));
+  return `parts and their cuts take ${need} mm, ${bars.join(', ') || 'no bar'} can give ${have} mm, in lengths that parts may not fill`;
+}
+
 /** Counts lengths in ticks, the largest that all parts are whole numbers of. */
 export function countJob({ parts, bars, kerfMm, endTrimMm, longestCarriedMm }: CutBarsInput): Counted {
   const kerfNm = up(kerfMm);
@@ -91,11 +105,17 @@ export function countJob({ parts, bars, kerfMm, endTrimMm, longestCarriedMm }: C
     return { carried, stock };
   });
   const longest = parts.reduce((a, b) => (b.lengthMm > a.lengthMm ? b : a));
-  const usableMm = Math.max(0, ...all.map(({ carried }) => inMm(carried.lengthNm - 2 * trimNm)));
+  const usable = all.map(({ carried }) => ({ ...carried, mm: inMm(carried.lengthNm - 2 * trimNm) }));
+  const best = usable.reduce((a, b) => (b.mm > a.mm ? b : a));
+  const usableMm = Math.max(0, best.mm);
+  const cutByYard =
+    best.lengths > 1
+      ? `; the yard cuts "${best.bar.name.slice(0, 40)}" into ${best.lengths} equal lengths to carry it`
+      : '';
   requireThat(
     'cutBars',
     inMm(up(longest.lengthMm)) <= usableMm,
-    `parts no longer than the ${usableMm} mm that a bar gives, trimmed and carried, got ${longest.lengthMm} mm for "${longest.name.slice(0, 40)}"`,
+    `parts no longer than the ${usableMm} mm that a bar gives, trimmed and carried, got ${longest.lengthMm} mm for "${longest.name.slice(0, 40)}"${cutByYard}`,
   );
   all.sort(
     (a, b) =>
@@ -112,6 +132,6 @@ export function countJob({ parts, bars, kerfMm, endTrimMm, longestCarriedMm }: C
     job: { sizes, demand, stocks: useful.map(({ stock }) => stock) },
     parts: [...groups.values()],
     carried: useful.map(({ carried }) => carried),
-    ...{ tickNm, trimNm },
+    ...{ tickNm, trimNm, kerfNm },
   };
 }
