@@ -142,16 +142,16 @@ export function encountersOf(caller: string, grid: GridTerms, lattice: Lattice, 
         .awayMm;
     },
     spareIn: (i, r, between) => {
-      const { xMm, yMm, obstacle } = meetings[i] as Meeting;
-      if (boxes[i] === null && obstacle.within) {
-        // Deep enough in any area will do.
-        const here = { x1: xMm + r.x1, x2: xMm + r.x2, y1: yMm + r.y1, y2: yMm + r.y2 };
-        const distances = obstacle.outlines.map((area) => distancesIn(area, here));
-        between[0] = Math.max(...distances.map(([, most]) => -most)) - of(away, i);
-        between[1] = Math.max(...distances.map(([least]) => -least)) - of(away, i);
-        return;
-      }
       if (boxes[i] === null) {
+        const { xMm, yMm, obstacle } = meetings[i] as Meeting;
+        if (obstacle.within) {
+          // Deep enough in any area will do.
+          const here = { x1: xMm + r.x1, x2: xMm + r.x2, y1: yMm + r.y1, y2: yMm + r.y2 };
+          const distances = obstacle.outlines.map((area) => distancesIn(area, here));
+          between[0] = Math.max(...distances.map(([, most]) => -most)) - of(away, i);
+          between[1] = Math.max(...distances.map(([least]) => -least)) - of(away, i);
+          return;
+        }
         // From the middle a distance changes by no more than the way there; a swelling hole's by a little more.
         const reachMm = (Math.hypot(r.x2 - r.x1, r.y2 - r.y1) / 2) * (1 + of(swell, i));
         const middle = slowSpareAt(i, (r.x1 + r.x2) / 2, (r.y1 + r.y2) / 2);

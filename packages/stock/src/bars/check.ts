@@ -1,5 +1,6 @@
 import { requireFields, requireNumber, requireThat } from '@scantling/rules';
 import type { CutBarsInput } from '../cut-bars.ts';
+import { requireName } from '../require-name.ts';
 
 const caller = 'cutBars';
 const MOST_PARTS = 100_000;
@@ -8,7 +9,6 @@ const MOST_BARS = 20;
 const listOf = (list: unknown, most: number) =>
   Array.isArray(list) && list.length >= 1 && list.length <= most;
 const shown = (list: unknown) => (Array.isArray(list) ? list.length : typeof list);
-const isNamed = (row: { readonly name: unknown }) => typeof row.name === 'string';
 
 /** Throws where a field is missing or outside its limits. */
 export function checkCutBars(input: CutBarsInput): void {
@@ -27,7 +27,7 @@ export function checkCutBars(input: CutBarsInput): void {
       lengthMm: { min: 0.1, max: 100_000 },
       count: { min: 1, ...whole },
     });
-    requireThat(caller, isNamed(part), `parts[${i}].name to be a text, got ${typeof part.name}`);
+    requireName(caller, `parts[${i}]`, part);
   }
   const names = new Set<string>();
   for (const [i, bar] of bars.entries()) {
@@ -36,7 +36,7 @@ export function checkCutBars(input: CutBarsInput): void {
       eachPrice: { min: 0.01, max: 1_000_000 },
       ...(bar?.count === undefined ? {} : { count: { min: 0, ...whole } }),
     });
-    const named = isNamed(bar) && bar.name !== '' && !names.has(bar.name);
+    const named = typeof bar.name === 'string' && bar.name !== '' && !names.has(bar.name);
     requireThat(
       caller,
       named,
