@@ -18,7 +18,7 @@ function nameConflicts({ top, base }: Plan): Conflict[] {
   const lists = { 'base.members': base.members, 'top.inlays': top.inlays, 'base.fixings': base.fixings };
   for (const [list, items] of Object.entries(lists)) {
     for (const [i, { name }] of items.entries()) {
-      if (taken.has(name)) {
+      if (taken.has(name) || !name?.trim()) {
         conflicts.push({ path: [...list.split('.'), i, 'name'], allowed: 'a name of its own', given: name });
       }
       taken.add(name);

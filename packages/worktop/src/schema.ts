@@ -53,10 +53,10 @@ function length(limits: Limits) {
 
 /** Text on one line: it goes into reports and drawings. */
 const text = () => {
-  const error = 'expected text of 1 to 60 characters on one line';
+  const error = 'expected text of 1 to 60 characters on one line, not blanks alone';
   return z
     .string({ error })
-    .check(z.minLength(1, error), z.maxLength(60, error), z.regex(/^\P{Cc}*$/u, error));
+    .check(z.maxLength(60, error), z.regex(/^(?=.*\S)\P{Cc}*$/u, error));
 };
 
 const choice = (names: readonly string[]) =>

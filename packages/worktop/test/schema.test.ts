@@ -50,8 +50,8 @@ describe('a wrong file is refused with its path, what it says and what is allowe
       '1',
       /^finish\.thinner\.parts: expected a number between 0\.01 and 1000, got "1"$/,
     ],
-    ['name', '', /^name: expected text of 1 to 60 characters on one line, got ""$/],
-    ['name', 'two\nlines', /^name: expected text of 1 to 60 characters on one line, got "two\\nlines"$/],
+    ['name', '', /^name: expected text of 1 to 60 characters on one line, not blanks alone, got ""$/],
+    ['name', 'two\nlines', /^name: expected text of 1 to 60 characters on one line, not blanks alone, got "two\\nlines"$/],
     [
       'holes.first.x',
       '6 ft',
@@ -67,6 +67,7 @@ describe('a wrong file is refused with its path, what it says and what is allowe
       'left edge',
       /^base\.members\[0\]\.name: expected a name of its own, got "left edge"$/,
     ],
+    ['base.members.1.name', ' ', /^base\.members\[1\]\.name: expected text .* not blanks alone, got " "$/],
     ['base.members.0.name', 'screw left back', /^base\.members\[0\]\.name: expected a name of its own/],
     ['base.members', [], /^base\.members: expected a list of 1 to 100, got a list of 0$/],
     ['top', [], /^top: expected an object with species, cut, inlays, length, width.*got a list of 0$/],
