@@ -57,7 +57,7 @@ export function findRow<Row extends SpeciesRow>(
  * namesNear(7, movementCoefficientTable) // throws namesNear requires name to be text, got number
  * ```
  */
-export function namesNear(name: string, rows: readonly SpeciesRow[]): string[] {
+export function namesNear(name: string, rows: readonly Pick<SpeciesRow, 'species'>[]): string[] {
   const asked = wordsAsked('namesNear', 'name', name);
   return rows
     .map(({ species }) => species)

@@ -1,17 +1,18 @@
 import { cautions } from './cautions.ts';
 import { checkPlan, worst } from './checks/index.ts';
-import { plannedFinish, plannedFixings, plannedHoles } from './parts.ts';
-import type { Plan } from './plan.ts';
-import { requirePlan } from './require-plan.ts';
+import { computed } from './computed.ts';
+import type { Plan } from './plan/plan.ts';
+import { requirePlan } from './plan/require-plan.ts';
 import type { WorktopPlan } from './result.ts';
-import { seasonalMovement, swingOf } from './season.ts';
+import { basisOf } from './season.ts';
+import { settle } from './settle.ts';
 
 /**
  * Plans a whole work top: how it moves through the year, where its holes are drilled, what slots its screws
- * need, how much finish it takes, and whether all of that goes together.
+ * need, how much finish it takes, and whether all of that goes together. What the plan leaves open is chosen.
  *
  * @param plan - What is to be built. `parsePlan` of `@scantling/worktop/schema` reads it from a file.
- * @returns The computed plan with its checks. A plan that can't be built from is an answer, not an error.
+ * @returns The computed plan with its choices and its checks. A plan that can't be built from is an answer, not an error.
  * @throws RangeError where a figure is impossible, naming it, what was given and what is allowed.
  * @example
  * ```ts
@@ -25,12 +26,9 @@ import { seasonalMovement, swingOf } from './season.ts';
  */
 export function planWorktop(plan: Plan): WorktopPlan {
   requirePlan(plan);
-  const movement = seasonalMovement(plan);
-  const swing = swingOf(movement, plan.top.widthMm);
-  const { holes, blockedHoles } = plannedHoles(plan, swing);
-  const fixings = plannedFixings(plan, swing);
-  const finish = plannedFinish(plan, holes.length);
-  const computed = { plan, movement, holes, blockedHoles, fixings, finish };
-  const checks = checkPlan(computed);
-  return { ...computed, status: worst(checks), checks, cautions };
+  const basis = basisOf(plan);
+  const { settled, chosen } = settle(plan, basis);
+  const parts = computed(settled, basis);
+  const checks = checkPlan(parts);
+  return { ...parts, asked: plan, chosen, status: worst(checks), checks, cautions };
 }

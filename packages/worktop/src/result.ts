@@ -1,5 +1,7 @@
 import type { Citation, Unit } from '@scantling/rules';
-import type { Plan, Point } from './plan.ts';
+import type { Point } from './plan/place.ts';
+import type { Plan, SettledPlan } from './plan/plan.ts';
+import type { Swing } from './season.ts';
 
 /** `warn` is for the maker to judge; one `fail` and the plan is not to be built from. */
 export type Status = 'pass' | 'warn' | 'fail';
@@ -75,15 +77,36 @@ export interface PlannedFinish {
   readonly mix: readonly { readonly name: string; readonly volumeMl: number; readonly onHandMl: number }[];
 }
 
-/** The whole plan, computed. */
-export interface WorktopPlan {
-  readonly plan: Plan;
-  readonly status: Status;
+/** A choice that the plan left open. */
+export interface Chosen {
+  /** The place in the plan, such as `holes.first`. */
+  readonly path: string;
+  /** What was chosen, as it would stand in a plan file: millimetres, a count, or a place on the top. */
+  readonly value: number | Point;
+  /** What was chosen and why, as a sentence. */
+  readonly says: string;
+}
+
+/** Everything that follows from a plan with nothing left to choose. */
+export interface Computed {
+  /** The plan with every choice made; members and screws stand where they have slid to. */
+  readonly plan: SettledPlan;
   readonly movement: SeasonalMovement;
+  /** The same as shares of any dimension across the grain. */
+  readonly swing: Swing;
   readonly holes: readonly PlannedHole[];
   readonly blockedHoles: readonly BlockedHole[];
   readonly fixings: readonly PlannedFixing[];
   readonly finish: PlannedFinish;
+}
+
+/** The whole plan, computed and checked. */
+export interface WorktopPlan extends Computed {
+  /** The plan as it was given, choices open. */
+  readonly asked: Plan;
+  /** What was left open, and what was chosen. */
+  readonly chosen: readonly Chosen[];
+  readonly status: Status;
   readonly checks: readonly Check[];
   readonly cautions: readonly string[];
 }

@@ -6,9 +6,10 @@
 import type { Limits } from '@scantling/rules';
 import { LengthSyntaxError, parseLength } from '@scantling/units';
 import * as z from 'zod/mini';
-import type { Plan } from './plan.ts';
-import { planChoices, planCounts, planLimits } from './plan-limits.ts';
-import { dotted, planConflicts } from './require-plan.ts';
+import { conflictsOf } from './plan/conflicts.ts';
+import type { Field, Fields } from './plan/field.ts';
+import { type Plan, planField } from './plan/plan.ts';
+import { dotted, isLine } from './plan/require-plan.ts';
 
 /** What is wrong with a plan file: one message for each place, naming the path, what is there and what is allowed. */
 export class PlanFileError extends Error {
@@ -54,17 +55,17 @@ function length(limits: Limits) {
 /** Text on one line: it goes into reports and drawings. */
 const text = () => {
   const error = 'expected text of 1 to 60 characters on one line, not blanks alone';
-  return z
-    .string({ error })
-    .check(z.maxLength(60, error), z.regex(/^(?=.*\S)\P{Cc}*$/u, error));
+  return z.string({ error }).check(z.refine(isLine, error));
 };
 
 const choice = (names: readonly string[]) =>
   z.enum(names as [string, ...string[]], {
-    error: `expected one of ${names.map((name) => `"${name}"`).join(', ')}`,
+    error: `expected one of ${quoted(names)}`,
   });
 
-const list = (item: z.ZodMiniType, [least, most]: readonly [number, number]) => {
+const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(', ');
+
+const list = (item: z.ZodMiniType, least: number, most: number) => {
   const error = `expected a list of ${least} to ${most}`;
   return z.array(item, { error }).check(z.minLength(least, error), z.maxLength(most, error));
 };
@@ -83,45 +84,60 @@ const object = (shape: Record<string, z.ZodMiniType>) => {
 const fileKey = (key: PropertyKey) => (typeof key === 'string' ? key.replace(/Mm$/, '') : key);
 
 /** A part of the plan: its figures by their limits, and what else it has. */
-function section(limits: Readonly<Record<string, Limits>>, others: Record<string, z.ZodMiniType> = {}) {
-  const keys = Object.keys(limits).map((key) => [fileKey(key) as string, key] as const);
-  const figures = keys.map(([inFile, key]) => {
-    const limit = limits[key] as Limits;
-    return [inFile, inFile === key ? number(limit) : length(limit)] as const;
-  });
-  const planKeys = new Map(keys);
+function section(fields: Fields) {
+  const keys = Object.entries(fields).map(([key, field]) => [fileKey(key) as string, key, field] as const);
+  const planKeys = new Map(keys.map(([inFile, key]) => [inFile, key]));
   return z.pipe(
-    object({ ...others, ...Object.fromEntries(figures) }),
+    object(Object.fromEntries(keys.map(([inFile, key, field]) => [inFile, schemaOf(key, field)]))),
     z.transform((content) =>
       Object.fromEntries(Object.entries(content).map(([key, value]) => [planKeys.get(key) ?? key, value])),
     ),
   );
 }
 
-const named = (limits: Readonly<Record<string, Limits>>) => section(limits, { name: text() });
-const obstacle = named(planLimits.obstacle);
+function bareSchema(key: string, field: Field): z.ZodMiniType {
+  const amount = key.endsWith('Mm') ? length : number;
+  switch (field.kind) {
+    case 'figure':
+      return amount(field.limits);
+    case 'figures':
+      return list(amount(field.limits), field.least, field.most);
+    case 'text':
+      return text();
+    case 'choice':
+      return choice(field.names);
+    case 'list':
+      return list(bareSchema('', field.of), field.least, field.most);
+    case 'section':
+      return section(field.fields);
+  }
+}
+
+/** What may be left open may be `choose`, whatever else it is. */
+function schemaOf(key: string, field: Field): z.ZodMiniType {
+  const bare = bareSchema(key, field);
+  const chosen = field.open ? orChoose(bare) : bare;
+  return field.optional ? z.optional(chosen) : chosen;
+}
+
+const orChoose = (bare: z.ZodMiniType) =>
+  z.pipe(
+    z.unknown(),
+    z.transform((given, payload) => {
+      if (given === 'choose') return given;
+      const result = bare.safeParse(given);
+      if (result.success) return result.data;
+      for (const { path, message } of result.error.issues) {
+        const said = path.length === 0 ? `${message}, or "choose"` : message;
+        payload.issues.push({ code: 'custom', message: said, path: [...path], input: given });
+      }
+      return z.NEVER;
+    }),
+  );
 
 const planFile = object({
-  version: z.literal(1, { error: 'expected 1, the version of plan files that this release reads' }),
-  name: text(),
-  top: section(planLimits.top, {
-    species: text(),
-    cut: choice(planChoices.cut),
-    inlays: list(obstacle, planCounts.inlays),
-  }),
-  seasons: object({ driest: section(planLimits.air), wettest: section(planLimits.air) }),
-  base: section(planLimits.base, {
-    members: list(obstacle, planCounts.members),
-    fixings: list(named(planLimits.fixing), planCounts.fixings),
-  }),
-  holes: section(planLimits.holes, {
-    first: section(planLimits.firstHole),
-    blocked: choice(planChoices.blocked),
-  }),
-  finish: section(planLimits.finish, {
-    product: named(planLimits.product),
-    thinner: z.optional(named(planLimits.thinner)),
-  }),
+  version: z.literal(2, { error: 'expected 2, the version of plan files that this release reads' }),
+  ...Object.fromEntries(Object.entries(planField.fields).map(([key, field]) => [key, schemaOf(key, field)])),
 });
 
 function shown(content: unknown, path: readonly PropertyKey[]): string {
@@ -144,7 +160,7 @@ function shown(content: unknown, path: readonly PropertyKey[]): string {
  * @example
  * ```ts
  * import { parsePlan } from '@scantling/worktop/schema';
- * parsePlan({ version: 2 }) // throws version: expected 1
+ * parsePlan({ version: 7 }) // throws version: expected 2
  * ```
  */
 export function parsePlan(content: unknown): Plan {
@@ -158,7 +174,7 @@ export function parsePlan(content: unknown): Plan {
     );
   }
   const plan = result.data as unknown as Plan;
-  const conflicts = planConflicts(plan).map(({ path, allowed }) => {
+  const conflicts = conflictsOf(plan).map(({ path, allowed }) => {
     const inFile = path.map(fileKey);
     return `${dotted(inFile)}: expected ${allowed}, got ${shown(content, inFile)}`;
   });

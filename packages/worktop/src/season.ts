@@ -1,6 +1,6 @@
 import { seasonalMovement as movementOverYear, yearFromExtremes } from '@scantling/movement';
-import { findMovementCoefficients, movementCoefficientTable, namesNear } from '@scantling/species';
-import type { Plan } from './plan.ts';
+import { findSpecies, namesNear, type Wood, woods } from '@scantling/species';
+import type { Plan } from './plan/plan.ts';
 import type { SeasonalMovement } from './result.ts';
 
 /** Change over the year from building day, in percent of a dimension across the grain, both 0 or more. */
@@ -9,34 +9,53 @@ export interface Swing {
   readonly swellPct: number;
 }
 
-type Coefficients = NonNullable<ReturnType<typeof findMovementCoefficients>>;
+/** What everything else rests on: the wood, and how it moves through the year. */
+export interface Basis {
+  readonly wood: Wood;
+  readonly movement: SeasonalMovement;
+  readonly swing: Swing;
+}
 
 /** What a package refuses, said of the plan and with the path in it. */
-function asPlan<T>(said: string, path: string, compute: () => T): T {
+export function asPlan<T>(said: string, path: string, compute: () => T): T {
   try {
     return compute();
   } catch (error) {
-    throw new RangeError((error as Error).message.replace(said, `planWorktop requires ${path}`));
+    if (!(error instanceof RangeError) || !error.message.startsWith(said)) throw error;
+    throw new RangeError(error.message.replace(said, `planWorktop requires ${path}`));
   }
 }
 
-function coefficients(species: string): Coefficients {
-  const found = asPlan('findMovementCoefficients requires name', 'top.species', () =>
-    findMovementCoefficients(species),
+function woodOf(name: string): Wood {
+  const { species, candidates } = findSpecies(name);
+  if (species) return species;
+  const listed = (some: readonly Wood[]) => some.map(({ commonName }) => commonName).join('; ');
+  if (candidates.length > 0) {
+    throw new RangeError(
+      `planWorktop requires top.species to mean one wood, got "${name}": ${listed(candidates)}`,
+    );
+  }
+  const near = namesNear(
+    name,
+    woods.map(({ commonName }) => ({ species: commonName })),
   );
-  if (found) return found;
-  const table = `the ${movementCoefficientTable.length} woods in the table of movement coefficients`;
-  const near = namesNear(species, movementCoefficientTable).join('; ');
   throw new RangeError(
-    `planWorktop requires top.species to be one of ${table}, got "${species}"${near && `; near it: ${near}`}`,
+    `planWorktop requires top.species to be one of the ${woods.length} woods in the tables, got "${name}"${near.length ? `; near it: ${near.join('; ')}` : ''}`,
   );
 }
 
 /** Moisture content and width of the top at the year's extremes. */
-export function seasonalMovement({ top, seasons }: Pick<Plan, 'top' | 'seasons'>): SeasonalMovement {
-  const { species, citation, tangentialPerPct, radialPerPct } = coefficients(top.species);
-  const coefficientPerPct = top.cut === 'flatsawn' ? tangentialPerPct : radialPerPct;
+export function basisOf({ top, seasons }: Pick<Plan, 'top' | 'seasons'>): Basis {
+  const wood = woodOf(top.species);
+  const { tangentialPerPct, radialPerPct } = wood.movement;
+  const coefficient = top.cut === 'flatsawn' ? tangentialPerPct : radialPerPct;
+  if (!coefficient) {
+    throw new RangeError(
+      `planWorktop requires top.species to be a wood whose coefficient is known, ${top.cut}, got "${top.species}"`,
+    );
+  }
   const { widthMm, moisturePct } = top;
+  const coefficientPerPct = coefficient.value;
   const year = asPlan('yearFromExtremes requires ', 'seasons.', () => yearFromExtremes(seasons));
   const { driestMoisturePct, wettestMoisturePct } = year;
   const { driestChangeMm, wettestChangeMm } = movementOverYear({
@@ -45,22 +64,23 @@ export function seasonalMovement({ top, seasons }: Pick<Plan, 'top' | 'seasons'>
     moisturePct,
     coefficientPerPct,
   });
-  return {
-    species,
-    citation,
+  const movement = {
+    species: wood.commonName,
+    citation: coefficient.citation,
     coefficientPerPct,
     driestMoisturePct,
     wettestMoisturePct,
     driestChangeMm,
     wettestChangeMm,
   };
+  return { wood, movement, swing: swingOf(movement, widthMm) };
 }
 
 /**
  * The same as shares of the width. Building day counts too: wood that is drier or wetter than it will ever be
  * starts from there.
  */
-export const swingOf = (movement: SeasonalMovement, widthMm: number): Swing => ({
+const swingOf = (movement: SeasonalMovement, widthMm: number): Swing => ({
   shrinkPct: Math.max(0, (-100 * movement.driestChangeMm) / widthMm),
   swellPct: Math.max(0, (100 * movement.wettestChangeMm) / widthMm),
 });

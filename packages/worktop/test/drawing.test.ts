@@ -55,7 +55,8 @@ describe('drawing', () => {
 
   test('keeps text as text, whatever it says', () => {
     const name = '</title><script>alert("x")</script>\u0000 & Söhne';
-    const hostile = planDrawing(planWorktop({ ...bench(), name }));
+    const result = planWorktop(bench());
+    const hostile = planDrawing({ ...result, plan: { ...result.plan, name } });
     expect(XMLValidator.validate(hostile)).toBe(true);
     expect(hostile).not.toContain('<script');
     expect(hostile).toContain('&lt;script&gt;');

@@ -20,7 +20,7 @@ describe('a plan made by a program', () => {
     ['base.fixings.1.slotMm', Number.NaN, 'base.fixings[1].slotMm between 1 and 200, got NaN'],
     ['base.members', 'none', 'base.members to be a list'],
     ['finish.product.onHandMl', Number.NaN, 'finish.product.onHandMl between 0 and 100000, got NaN'],
-    ['holes.first', undefined, 'holes.first.xMm between -10000 and 10000, got undefined'],
+    ['holes.first', undefined, 'holes.first to be an object'],
     ['holes.pitchXMm', 12, 'holes.pitchXMm to be at least the diameter of a hole, 15.875 mm, got 12'],
   ])('%s = %j is refused by its path', (path, value, message) => {
     expect(() => planWorktop(spoilt(path, value))).toThrow(`planWorktop requires ${message}`);

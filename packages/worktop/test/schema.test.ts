@@ -43,15 +43,19 @@ describe('a wrong file is refused with its path, what it says and what is allowe
       /^base\.members\[2\]\.width: expected a length.*got "2 in or so"$/,
     ],
     ['base.members', 'none', /^base\.members: expected a list.*got "none"$/],
-    ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixings, fixedLine/],
-    ['version', 2, /^version: expected 1, the version of plan files that this release reads, got 2$/],
+    ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixedLine, shankDiameter/],
+    ['version', 3, /^version: expected 2, the version of plan files that this release reads, got 3$/],
     [
       'finish.thinner.parts',
       '1',
       /^finish\.thinner\.parts: expected a number between 0\.01 and 1000, got "1"$/,
     ],
     ['name', '', /^name: expected text of 1 to 60 characters on one line, not blanks alone, got ""$/],
-    ['name', 'two\nlines', /^name: expected text of 1 to 60 characters on one line, not blanks alone, got "two\\nlines"$/],
+    [
+      'name',
+      'two\nlines',
+      /^name: expected text of 1 to 60 characters on one line, not blanks alone, got "two\\nlines"$/,
+    ],
     [
       'holes.first.x',
       '6 ft',
@@ -70,7 +74,7 @@ describe('a wrong file is refused with its path, what it says and what is allowe
     ['base.members.1.name', ' ', /^base\.members\[1\]\.name: expected text .* not blanks alone, got " "$/],
     ['base.members.0.name', 'screw left back', /^base\.members\[0\]\.name: expected a name of its own/],
     ['base.members', [], /^base\.members: expected a list of 1 to 100, got a list of 0$/],
-    ['top', [], /^top: expected an object with species, cut, inlays, length, width.*got a list of 0$/],
+    ['top', [], /^top: expected an object with length, width, thickness, species.*got a list of 0$/],
   ])('%s = %j', (path, value, message) => {
     expect(refusal(changed(path, value))).toEqual([expect.stringMatching(message)]);
   });

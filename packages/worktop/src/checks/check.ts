@@ -1,9 +1,6 @@
 import type { Unit } from '@scantling/rules';
-import type { Rectangle } from '../plan.ts';
-import type { Figure, WorktopPlan } from '../result.ts';
-
-/** What the checks look at: the plan with everything that was computed from it. */
-export type Computed = Omit<WorktopPlan, 'checks' | 'status' | 'cautions'>;
+import type { Rectangle } from '../plan/place.ts';
+import type { Figure } from '../result.ts';
 
 export const figure = (name: string, value: number, unit: Unit): Figure => ({ name, value, unit });
 

@@ -1,11 +1,12 @@
 import { needed, thereIs } from '../lengths.ts';
-import type { Obstacle, Plan } from '../plan.ts';
-import type { Check } from '../result.ts';
-import { type Swing, swingOf } from '../season.ts';
-import { type Computed, figure, least } from './check.ts';
+import type { Obstacle } from '../plan/place.ts';
+import type { SettledPlan } from '../plan/plan.ts';
+import type { Check, Computed } from '../result.ts';
+import type { Swing } from '../season.ts';
+import { figure, least } from './check.ts';
 
 /** How far the top reaches past a member at its least, over the year; negative where the member shows. */
-function overhangMm({ top, base }: Plan, { shrinkPct, swellPct }: Swing) {
+function overhangMm({ top, base }: SettledPlan, { shrinkPct, swellPct }: Swing) {
   const edge = (yMm: number, changePct: number) =>
     base.fixedLineMm + (yMm - base.fixedLineMm) * (1 + changePct / 100);
   const front = Math.max(edge(0, -shrinkPct), edge(0, swellPct));
@@ -14,8 +15,8 @@ function overhangMm({ top, base }: Plan, { shrinkPct, swellPct }: Swing) {
     Math.min(xMm, top.lengthMm - (xMm + lengthMm), yMm - front, back - (yMm + widthMm));
 }
 
-export function checkCover({ plan, movement }: Computed): Check {
-  const overhang = overhangMm(plan, swingOf(movement, plan.top.widthMm));
+export function checkCover({ plan, swing }: Computed): Check {
+  const overhang = overhangMm(plan, swing);
   const proud = plan.base.members.filter((member) => overhang(member) < 0);
   const nearest = least(plan.base.members, overhang);
   const says = proud.length

@@ -1,5 +1,5 @@
-import type { Check } from '../result.ts';
-import { type Computed, figure } from './check.ts';
+import type { Check, Computed } from '../result.ts';
+import { figure } from './check.ts';
 
 /** Too little in the cupboard is for the shopping list: the plan can still be built from. */
 export function checkFinish({ plan, finish }: Computed): Check {

@@ -1,6 +1,6 @@
 import { millimetres, thereIs } from '../lengths.ts';
-import type { Check, Status } from '../result.ts';
-import { type Computed, figure, insideMm, least, overlap } from './check.ts';
+import type { Check, Computed, Status } from '../result.ts';
+import { figure, insideMm, least, overlap } from './check.ts';
 
 export function checkHoles({ plan, holes, blockedHoles }: Computed): Check {
   const tightest = least(holes, ({ clearanceMm }) => clearanceMm);

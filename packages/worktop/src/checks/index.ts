@@ -1,5 +1,4 @@
-import type { Check, Status } from '../result.ts';
-import type { Computed } from './check.ts';
+import type { Check, Computed, Status } from '../result.ts';
 import { checkCover } from './cover.ts';
 import { checkFinish } from './finish.ts';
 import { checkHoles, checkInlays } from './holes.ts';

@@ -1,7 +1,7 @@
 import { needed, thereIs } from '../lengths.ts';
-import { slotRectangle } from '../parts.ts';
-import type { Check, PlannedFixing, Status } from '../result.ts';
-import { type Computed, figure, insideMm, least, overlap } from './check.ts';
+import { slotRectangle } from '../parts/fixings.ts';
+import type { Check, Computed, PlannedFixing, Status } from '../result.ts';
+import { figure, insideMm, least, overlap } from './check.ts';
 
 const path = (plan: Computed['plan'], { name }: PlannedFixing) =>
   `base.fixings[${plan.base.fixings.findIndex((fixing) => fixing.name === name)}] (${name})`;

@@ -1,7 +1,7 @@
 import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
 import { checkRange } from '@scantling/rules';
-import type { Check } from '../result.ts';
-import { type Computed, figure } from './check.ts';
+import type { Check, Computed } from '../result.ts';
+import { figure } from './check.ts';
 
 /** How well the figure that everything else rests on is known. */
 export function checkSpecies({ plan, movement }: Computed): Check {

@@ -1,6 +1,6 @@
 import { dimensionText, inches } from '../lengths.ts';
-import { slotRectangle } from '../parts.ts';
-import type { Rectangle } from '../plan.ts';
+import { slotRectangle } from '../parts/fixings.ts';
+import type { Rectangle } from '../plan/place.ts';
 import type { WorktopPlan } from '../result.ts';
 import { horizontalDimension, verticalDimension } from './dimension.ts';
 import type { Scene, Shape, Spot } from './scene.ts';

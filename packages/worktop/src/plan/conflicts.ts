@@ -1,0 +1,188 @@
+import type { SlidingPart } from './base.ts';
+import { MOST_HOLES } from './limits.ts';
+import type { Plan } from './plan.ts';
+
+/** Two figures of a plan that can't both be right. */
+export interface Conflict {
+  readonly path: readonly (string | number)[];
+  readonly allowed: string;
+  readonly given: string | number;
+}
+
+/** A conflict unless it holds. */
+type Claim = Conflict & { readonly holds: boolean };
+
+const claim = (path: string, holds: boolean, allowed: string, given: string | number): Claim => ({
+  path: path.split('.').map((key) => (/^\d+$/.test(key) ? Number(key) : key)),
+  holds,
+  allowed,
+  given,
+});
+
+const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(', ');
+
+/** Each name of a list stands once, and none is taken. */
+function ownNames(path: string, items: readonly { readonly name: string }[], taken: Set<string>): Claim[] {
+  return items.map(({ name }, i) => {
+    const holds = !taken.has(name);
+    taken.add(name);
+    return claim(`${path}.${i}.name`, holds, 'a name of its own', name);
+  });
+}
+
+const oneOf = (path: string, given: string, things: readonly { readonly name: string }[], what: string) => {
+  const names = things.map(({ name }) => name);
+  return claim(path, names.includes(given), `the name of ${what}: ${quoted(names)}`, given);
+};
+
+const inOrder = (least: readonly [string, number], most: readonly [string, number]) =>
+  claim(most[0], least[1] <= most[1], `at least ${least[0]}, ${least[1]}`, most[1]);
+
+/** Names that mean something else in a report. */
+const edges = ['left edge', 'right edge', 'front edge', 'back edge'];
+
+function nameClaims({ top, base, accessories }: Plan): Claim[] {
+  const taken = new Set([...edges, ...base.fixings.map(({ name }) => `screw ${name}`)]);
+  return [
+    ...ownNames('base.members', base.members, taken),
+    ...ownNames('top.inlays', top.inlays, taken),
+    ...ownNames('base.fixings', base.fixings, taken),
+    ...ownNames('base.sliding', base.sliding ?? [], new Set()),
+    ...ownNames('accessories', accessories ?? [], new Set()),
+  ];
+}
+
+function holeClaims({ top, holes, template }: Plan): Claim[] {
+  const { first, diameterMm, pitchXMm, pitchYMm, columns, rows } = holes;
+  const diameter = `at least the diameter of a hole, ${diameterMm} mm`;
+  const few = `so many that ${MOST_HOLES} holes are not passed; with ${rows} rows these are ${columns * rows}`;
+  const within = (path: string, given: number, most: number) =>
+    claim(path, given >= 0 && given <= most, `a place on the top, between 0 and ${most} mm`, given);
+  return [
+    claim('holes.pitchXMm', pitchXMm >= diameterMm, diameter, pitchXMm),
+    claim('holes.pitchYMm', pitchYMm >= diameterMm, diameter, pitchYMm),
+    claim('holes.columns', columns * rows <= MOST_HOLES, few, columns),
+    ...(first === 'choose'
+      ? []
+      : [
+          within('holes.first.xMm', first.xMm, top.lengthMm),
+          within('holes.first.yMm', first.yMm, top.widthMm),
+        ]),
+    ...(template
+      ? [
+          inOrder(['template.columns', template.columns], ['holes.columns', columns]),
+          inOrder(['template.rows', template.rows], ['holes.rows', rows]),
+          claim(
+            'template.columns',
+            template.columns * template.rows > 1,
+            'two holes or more',
+            template.columns,
+          ),
+          claim(
+            'template',
+            columns * rows <= 1600,
+            'left out where there are over 1600 holes',
+            columns * rows,
+          ),
+        ]
+      : []),
+  ];
+}
+
+function slideClaims(base: Plan['base']): Claim[] {
+  const once = (part: SlidingPart, i: number, list: 'members' | 'fixings') =>
+    part[list].flatMap((name, j) => {
+      const path = `base.sliding.${i}.${list}.${j}`;
+      const holders = (base.sliding ?? []).filter((other) => other[list].includes(name)).length;
+      const repeated = part[list].indexOf(name) < j || holders > 1;
+      return [
+        oneOf(path, name, base[list], 'one of base.'.concat(list)),
+        claim(path, !repeated, 'named by one part, once', name),
+      ];
+    });
+  return (base.sliding ?? []).flatMap((part, i) => {
+    const path = `base.sliding.${i}`;
+    const { leastSlideMm: least, mostSlideMm: most, slideMm: slide } = part;
+    return [
+      inOrder([`${path}.leastSlideMm`, least], [`${path}.mostSlideMm`, most]),
+      ...(slide === 'choose'
+        ? []
+        : [claim(`${path}.slideMm`, slide >= least && slide <= most, `from ${least} to ${most}`, slide)]),
+      ...once(part, i, 'members'),
+      ...once(part, i, 'fixings'),
+    ];
+  });
+}
+
+function partClaims({ top, glueUp, base, strip, accessories, load, shop }: Plan): Claim[] {
+  const { lift } = base;
+  const order = (path: string, of: object, least: string, most: string) => {
+    const values = of as Readonly<Record<string, number>>;
+    return inOrder(
+      [`${path}.${least}`, values[least] as number],
+      [`${path}.${most}`, values[most] as number],
+    );
+  };
+  const depth = `less than the thickness of the top, ${top.thicknessMm} mm`;
+  return [
+    ...(glueUp
+      ? [
+          order('glueUp', glueUp, 'leastWidthMm', 'mostWidthMm'),
+          claim(
+            'glueUp.jointingMm',
+            glueUp.jointingMm < glueUp.mostWidthMm,
+            `less than glueUp.mostWidthMm, ${glueUp.mostWidthMm}`,
+            glueUp.jointingMm,
+          ),
+          order('glueUp.glue', glueUp.glue, 'leastMoisturePct', 'mostMoisturePct'),
+        ]
+      : []),
+    ...(lift
+      ? [
+          order('base.lift', lift, 'leastHeightMm', 'mostHeightMm'),
+          order('base.lift', lift, 'lowestWorkMm', 'highestWorkMm'),
+        ]
+      : []),
+    ...(strip
+      ? [
+          oneOf('strip.inlay', strip.inlay, top.inlays, 'one of top.inlays'),
+          claim('strip.rabbetDepthMm', strip.rabbetDepthMm < top.thicknessMm, depth, strip.rabbetDepthMm),
+        ]
+      : []),
+    ...(accessories ?? []).flatMap((accessory, i) => [
+      order(`accessories.${i}`, accessory, 'leastPinMm', 'mostPinMm'),
+      order(`accessories.${i}`, accessory, 'leastHoleMm', 'mostHoleMm'),
+    ]),
+    ...(load
+      ? [
+          oneOf('load.leftSupport', load.leftSupport, base.members, 'one of base.members'),
+          oneOf('load.rightSupport', load.rightSupport, base.members, 'one of base.members'),
+        ]
+      : []),
+    ...(shop
+      ? [
+          order('shop', shop, 'leastTemperatureC', 'mostTemperatureC'),
+          order('shop', shop, 'leastHumidityPct', 'mostHumidityPct'),
+        ]
+      : []),
+  ];
+}
+
+function finishClaims({ product, thinner }: Plan['finish']): Claim[] {
+  const allowed = `at most ten times the parts of the product, ${10 * product.parts}`;
+  return thinner
+    ? [claim('finish.thinner.parts', thinner.parts <= 10 * product.parts, allowed, thinner.parts)]
+    : [];
+}
+
+/** Where figures of a plan, each allowed by itself, contradict each other. */
+export const conflictsOf = (plan: Plan): Conflict[] =>
+  [
+    ...holeClaims(plan),
+    ...finishClaims(plan.finish),
+    ...nameClaims(plan),
+    ...slideClaims(plan.base),
+    ...partClaims(plan),
+  ]
+    .filter(({ holds }) => !holds)
+    .map(({ holds, ...conflict }) => conflict);
