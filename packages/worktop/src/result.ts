@@ -13,6 +13,18 @@ export interface Figure {
   readonly unit: Unit;
 }
 
+/**
+ * What a verdict turns on, at the place where it is tightest: what there is, against the least that is needed or the most
+ * that is allowed, in one unit.
+ */
+export interface Margin {
+  readonly thereIs: number;
+  /** One of these two. */
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly unit: Unit;
+}
+
 /** One question put to the plan, with its verdict and the figures behind it. */
 export interface Check {
   readonly id: string;
@@ -21,6 +33,8 @@ export interface Check {
   /** The verdict as a sentence; where it fails, what to change and what is allowed. */
   readonly says: string;
   readonly figures: readonly Figure[];
+  /** What the verdict turns on; left out where it is no matter of more or less. */
+  readonly margin?: Margin;
   /** Ids of the rules that the figures come from. */
   readonly rules: readonly string[];
 }
