@@ -1,0 +1,6 @@
+/**
+ * Sheets to print. Needs `jspdf`, an optional peer of this package.
+ *
+ * @module worktop/print
+ */
+export { type Paper, papers } from './pdf.ts';
