@@ -5,7 +5,8 @@ import { checkHoles, checkInlays } from './holes.ts';
 import { checkScrews, checkSlots } from './screws.ts';
 import { checkMoisture, checkSpecies } from './wood.ts';
 
-const questions = [
+/** What is asked of a section that the plan leaves out has no answer. */
+const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkSpecies,
   checkMoisture,
   checkInlays,
@@ -17,7 +18,8 @@ const questions = [
 ];
 
 /** Every question put to a plan, in the order of the work. */
-export const checkPlan = (computed: Computed): Check[] => questions.map((check) => check(computed));
+export const checkPlan = (computed: Computed): Check[] =>
+  questions.map((check) => check(computed)).filter((answer) => answer !== null);
 
 const order: readonly Status[] = ['pass', 'warn', 'fail'];
 
