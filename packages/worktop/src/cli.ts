@@ -1,20 +1,24 @@
 #!/usr/bin/env node
-import { parseArgs } from 'node:util';
-import { explain, readPlanFile, UserError, writeFiles } from './cli/files.ts';
-import { binderyBench } from './examples.ts';
-import { holeTable, planDrawing, planReport, planWorktop } from './index.ts';
+import { explain, readJson, UserError, writeFiles } from './cli/files.ts';
+import { type CliOptions, cliOptions, USAGE } from './cli/options.ts';
+import { outputs } from './cli/outputs.ts';
+import { whatIfReport } from './cli/what-if-report.ts';
+import * as examples from './examples.ts';
+import { planReport, planWorktop, recheckPlan, type WorktopPlan } from './index.ts';
 
-const USAGE = `Plans a work top from a file and writes what the shop needs.
+/** The plan can't be built from: its report has said why. */
+class FailedPlan extends UserError {
+  override readonly exitCode = 1;
+}
 
-Usage: scantling-plan [FILE] [--out DIR]
+/** Another computation does not bear the plan out: a fault of ours. */
+class Disagreement extends UserError {
+  override readonly exitCode = 3;
+}
 
-  FILE        a plan file (JSON); without it, the bindery bench
-  --out DIR   folder for the results (default: shop-plan)
-  --help      this text
-
-Writes drawing.svg (to scale), holes.csv (mm and inches) and plan.json (every figure).
-Exit code: 0 the plan can be built from, 1 it can't, and nothing is written.
-`;
+/** Plan files are a few kilobytes, finished plans up to some megabytes; anything larger is another kind of file. */
+const MOST_PLAN_BYTES = 1_000_000;
+const MOST_RESULT_BYTES = 100_000_000;
 
 /** Plan files are read with zod, which people who only compute don't install. */
 const loadSchema = () =>
@@ -23,34 +27,88 @@ const loadSchema = () =>
     throw new UserError('Reading a plan file needs zod: npm install zod');
   });
 
-async function main(): Promise<void> {
-  const { values, positionals } = parseArgs({
-    options: { out: { type: 'string', default: 'shop-plan' }, help: { type: 'boolean', default: false } },
-    allowPositionals: true,
-  });
-  if (values.help) {
-    console.log(USAGE);
-    return;
-  }
-  if (positionals.length > 1) throw new UserError(`expected one plan file, got ${positionals.length}`);
-  const [file] = positionals;
-  const { parsePlan } = await loadSchema();
-  const result = planWorktop(parsePlan(file === undefined ? binderyBench : await readPlanFile(file)));
-  console.log(planReport(result));
-  const failed = result.checks.filter(({ status }) => status === 'fail');
-  if (failed.length > 0) {
-    const count = `${failed.length} of ${result.checks.length} checks failed; nothing was written.`;
+/** `binderyBench` is `bindery-bench` on the command line. */
+const named = Object.entries(examples).map(
+  ([name, content]) => [name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`), content] as const,
+);
+
+function printExample(name: string): void {
+  const found = named.find(([example]) => example === name);
+  if (found) console.log(JSON.stringify(found[1], null, 2));
+  else if (name === '') console.log(named.map(([example]) => example).join('\n'));
+  else {
     throw new UserError(
-      [`${file ?? 'bindery bench'}: ${count}`, ...failed.map(({ says }) => says)].join('\n'),
+      `--example: expected one of ${named.map(([example]) => example).join(', ')}, got ${name}`,
     );
   }
-  const files = {
-    'drawing.svg': planDrawing(result),
-    'holes.csv': holeTable(result),
-    'plan.json': `${JSON.stringify(result, null, 2)}\n`,
+}
+
+function requireBorneOut(result: WorktopPlan): void {
+  const { agrees, findings } = recheckPlan(result);
+  if (!agrees) {
+    throw new Disagreement(
+      ['The plan does not bear its recheck:', ...findings.map(({ says }) => says)].join('\n'),
+    );
+  }
+}
+
+async function recheckFile(file: string): Promise<void> {
+  const content = await readJson(file, MOST_RESULT_BYTES);
+  try {
+    requireBorneOut(content as WorktopPlan);
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    throw new UserError(`${file}: is not a finished plan of this release`);
+  }
+  console.log(`${file}: every claim is borne out.`);
+}
+
+function print(result: WorktopPlan, { json, quiet, whatIf }: CliOptions): void {
+  if (json) console.log(JSON.stringify(result, null, 2));
+  else if (!quiet) console.log(planReport(result));
+  if (whatIf && !json) console.log(whatIfReport(result));
+}
+
+function requireBuildable({ checks }: WorktopPlan, name: string): void {
+  const failed = checks.filter(({ status }) => status === 'fail');
+  if (failed.length === 0) return;
+  const count = `${failed.length} of ${checks.length} checks failed; nothing was written.`;
+  throw new FailedPlan([`${name}: ${count}`, ...failed.map(({ says }) => says)].join('\n'));
+}
+
+async function planFile(options: CliOptions): Promise<void> {
+  const { file, out, paper, progress, json, quiet } = options;
+  const tell = (doing: string) => {
+    if (progress) console.error(doing);
+    else if (process.stderr.isTTY) process.stderr.write(`\r\u001b[K${doing}`);
   };
-  await writeFiles(values.out, files);
-  console.log(`Written to ${values.out}: ${Object.keys(files).join(', ')}`);
+  tell('reading the plan');
+  const { parsePlan } = await loadSchema();
+  const content = file === undefined ? examples.binderyBench : await readJson(file, MOST_PLAN_BYTES);
+  const plan = parsePlan(content);
+  tell('planning');
+  const result = planWorktop(plan);
+  tell('rechecking');
+  requireBorneOut(result);
+  tell('');
+  print(result, options);
+  requireBuildable(result, file ?? 'bindery bench');
+  const files: Record<string, string | Uint8Array> = {};
+  for (const { name, doing, content: make } of outputs) {
+    tell(`writing ${name}: ${doing}`);
+    files[name] = await make(result, paper);
+  }
+  tell('');
+  await writeFiles(out, files);
+  if (!json && !quiet) console.log(`Written to ${out}: ${Object.keys(files).join(', ')}`);
+}
+
+async function main(): Promise<void> {
+  const options = cliOptions(process.argv.slice(2));
+  if (options.help) console.log(USAGE);
+  else if (options.example !== undefined) printExample(options.example);
+  else if (options.recheck !== undefined) await recheckFile(options.recheck);
+  else await planFile(options);
 }
 
 // Whoever reads only the first lines, as with `| head`, closes the pipe: the rest of the report goes nowhere.
@@ -59,6 +117,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 main().catch((error: unknown) => {
-  console.error(explain(error));
-  process.exitCode = 1;
+  const { says, exitCode } = explain(error);
+  console.error(says);
+  process.exitCode = exitCode;
 });

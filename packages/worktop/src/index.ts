@@ -15,6 +15,30 @@ export type * from './plan/screws.ts';
 export type * from './plan/stock.ts';
 export type * from './plan/top.ts';
 export { planWorktop } from './plan-worktop.ts';
+export type { Finding } from './recheck/finding.ts';
+export { type Recheck, recheckPlan } from './recheck-plan.ts';
 export { planReport } from './report.ts';
 export type * from './result.ts';
+export {
+  type BundleDiameter,
+  type BundleDiameterInput,
+  bundleDiameter,
+  bundleDiameterRule,
+} from './rules/bundle-diameter.ts';
+export { type CableHole, type CableHoleInput, cableHole, cableHoleRule } from './rules/cable-hole.ts';
+export {
+  type CableLength,
+  type CableLengthInput,
+  cableLength,
+  cableLengthRule,
+} from './rules/cable-length.ts';
+export { type HoleFill, type HoleFillInput, holeFill, holeFillRule } from './rules/hole-fill.ts';
 export type { Swing } from './season.ts';
+export {
+  type Change,
+  type ChangedCheck,
+  type Tightness,
+  type WhatIf,
+  type WhatIfSteps,
+  whatIf,
+} from './what-if.ts';

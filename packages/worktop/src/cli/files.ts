@@ -2,10 +2,9 @@ import { lstat, mkdir, readFile, rename, rm, stat, writeFile } from 'node:fs/pro
 import { join } from 'node:path';
 
 /** What a person can put right. Anything else is a fault of ours and keeps its stack. */
-export class UserError extends Error {}
-
-/** Plans are a few kilobytes; anything near this is another kind of file. */
-const MOST_BYTES = 1_000_000;
+export class UserError extends Error {
+  readonly exitCode: number = 2;
+}
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
@@ -19,17 +18,17 @@ const reasons: Readonly<Record<string, string>> = {
 };
 const reason = ({ code = 'no reason given' }: NodeJS.ErrnoException) => reasons[code] ?? code;
 
-/** The content of a plan file, as JSON has it. */
-export async function readPlanFile(file: string): Promise<unknown> {
+/** The content of a JSON file of a plan. */
+export async function readJson(file: string, mostBytes: number): Promise<unknown> {
   const unreadable = (error: NodeJS.ErrnoException): never => {
     throw new UserError(`${file}: can't be read, ${reason(error)}`);
   };
   const status = await stat(file).catch(unreadable);
   if (status.isDirectory()) throw new UserError(`${file}: can't be read, it is a folder`);
   if (!status.isFile()) throw new UserError(`${file}: can't be read, it is not a file`);
-  if (status.size > MOST_BYTES) {
+  if (status.size > mostBytes) {
     throw new UserError(
-      `${file}: ${status.size} bytes is too large for a plan file, at most ${MOST_BYTES} are allowed`,
+      `${file}: ${status.size} bytes is too large for a plan file, at most ${mostBytes} are allowed`,
     );
   }
   const text = await readFile(file, 'utf8').catch(unreadable);
@@ -47,13 +46,16 @@ async function requireReplaceable(path: string): Promise<void> {
 }
 
 /** Writes every file or none: all are whole, in a folder of their own, before the first takes its place. */
-export async function writeFiles(dir: string, files: Readonly<Record<string, string>>): Promise<void> {
+export async function writeFiles(
+  dir: string,
+  files: Readonly<Record<string, string | Uint8Array>>,
+): Promise<void> {
   const drafts = join(dir, `.draft-${process.pid}`);
   const names = Object.keys(files);
   try {
     await mkdir(drafts, { recursive: true });
     for (const name of names) await requireReplaceable(join(dir, name));
-    for (const name of names) await writeFile(join(drafts, name), files[name] as string);
+    for (const name of names) await writeFile(join(drafts, name), files[name] as string | Uint8Array);
     for (const name of names) await rename(join(drafts, name), join(dir, name));
   } catch (error) {
     if (error instanceof UserError) throw error;
@@ -67,13 +69,15 @@ export async function writeFiles(dir: string, files: Readonly<Record<string, str
 const isUsageError = (error: unknown) =>
   error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS');
 
-/** What to tell a person; a fault of ours comes with its stack. */
-export function explain(error: unknown): string {
-  if (!(error instanceof Error)) return String(error);
-  const plain =
-    error instanceof UserError ||
-    error instanceof RangeError ||
-    error.name === 'PlanFileError' ||
-    isUsageError(error);
-  return plain ? error.message : (error.stack ?? error.message);
+const isPlain = (error: unknown) =>
+  error instanceof UserError ||
+  error instanceof RangeError ||
+  (error instanceof Error && error.name === 'PlanFileError') ||
+  isUsageError(error);
+
+/** What to tell a person, and how to end; a fault of ours comes with its stack. */
+export function explain(error: unknown): { says: string; exitCode: number } {
+  if (!(error instanceof Error)) return { says: String(error), exitCode: 3 };
+  if (!isPlain(error)) return { says: error.stack ?? error.message, exitCode: 3 };
+  return { says: error.message, exitCode: error instanceof UserError ? error.exitCode : 2 };
 }
