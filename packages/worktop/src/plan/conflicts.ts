@@ -1,25 +1,8 @@
 import type { SlidingPart } from './base.ts';
+import { type Claim, type Conflict, claim, inOrder, oneOf, ordered } from './claim.ts';
 import { MOST_HOLES } from './limits.ts';
 import type { Plan } from './plan.ts';
-
-/** Two figures of a plan that can't both be right. */
-export interface Conflict {
-  readonly path: readonly (string | number)[];
-  readonly allowed: string;
-  readonly given: string | number;
-}
-
-/** A conflict unless it holds. */
-type Claim = Conflict & { readonly holds: boolean };
-
-const claim = (path: string, holds: boolean, allowed: string, given: string | number): Claim => ({
-  path: path.split('.').map((key) => (/^\d+$/.test(key) ? Number(key) : key)),
-  holds,
-  allowed,
-  given,
-});
-
-const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(', ');
+import { glueUpClaims, screwClaims, shopClaims, stripClaims } from './section-claims.ts';
 
 /** Each name of a list stands once, and none is taken. */
 function ownNames(path: string, items: readonly { readonly name: string }[], taken: Set<string>): Claim[] {
@@ -29,14 +12,6 @@ function ownNames(path: string, items: readonly { readonly name: string }[], tak
     return claim(`${path}.${i}.name`, holds, 'a name of its own', name);
   });
 }
-
-const oneOf = (path: string, given: string, things: readonly { readonly name: string }[], what: string) => {
-  const names = things.map(({ name }) => name);
-  return claim(path, names.includes(given), `the name of ${what}: ${quoted(names)}`, given);
-};
-
-const inOrder = (least: readonly [string, number], most: readonly [string, number]) =>
-  claim(most[0], least[1] <= most[1], `at least ${least[0]}, ${least[1]}`, most[1]);
 
 /** Names that mean something else in a report. */
 const edges = ['left edge', 'right edge', 'front edge', 'back edge'];
@@ -114,55 +89,22 @@ function slideClaims(base: Plan['base']): Claim[] {
   });
 }
 
-function partClaims({ top, glueUp, base, strip, accessories, load, shop }: Plan): Claim[] {
-  const { lift } = base;
-  const order = (path: string, of: object, least: string, most: string) => {
-    const values = of as Readonly<Record<string, number>>;
-    return inOrder(
-      [`${path}.${least}`, values[least] as number],
-      [`${path}.${most}`, values[most] as number],
-    );
-  };
-  const depth = `less than the thickness of the top, ${top.thicknessMm} mm`;
+function partClaims({ base: { lift, members }, accessories, load }: Plan): Claim[] {
   return [
-    ...(glueUp
-      ? [
-          order('glueUp', glueUp, 'leastWidthMm', 'mostWidthMm'),
-          claim(
-            'glueUp.jointingMm',
-            glueUp.jointingMm < glueUp.mostWidthMm,
-            `less than glueUp.mostWidthMm, ${glueUp.mostWidthMm}`,
-            glueUp.jointingMm,
-          ),
-          order('glueUp.glue', glueUp.glue, 'leastMoisturePct', 'mostMoisturePct'),
-        ]
-      : []),
     ...(lift
       ? [
-          order('base.lift', lift, 'leastHeightMm', 'mostHeightMm'),
-          order('base.lift', lift, 'lowestWorkMm', 'highestWorkMm'),
-        ]
-      : []),
-    ...(strip
-      ? [
-          oneOf('strip.inlay', strip.inlay, top.inlays, 'one of top.inlays'),
-          claim('strip.rabbetDepthMm', strip.rabbetDepthMm < top.thicknessMm, depth, strip.rabbetDepthMm),
+          ordered('base.lift', lift, 'leastHeightMm', 'mostHeightMm'),
+          ordered('base.lift', lift, 'lowestWorkMm', 'highestWorkMm'),
         ]
       : []),
     ...(accessories ?? []).flatMap((accessory, i) => [
-      order(`accessories.${i}`, accessory, 'leastPinMm', 'mostPinMm'),
-      order(`accessories.${i}`, accessory, 'leastHoleMm', 'mostHoleMm'),
+      ordered(`accessories.${i}`, accessory, 'leastPinMm', 'mostPinMm'),
+      ordered(`accessories.${i}`, accessory, 'leastHoleMm', 'mostHoleMm'),
     ]),
     ...(load
       ? [
-          oneOf('load.leftSupport', load.leftSupport, base.members, 'one of base.members'),
-          oneOf('load.rightSupport', load.rightSupport, base.members, 'one of base.members'),
-        ]
-      : []),
-    ...(shop
-      ? [
-          order('shop', shop, 'leastTemperatureC', 'mostTemperatureC'),
-          order('shop', shop, 'leastHumidityPct', 'mostHumidityPct'),
+          oneOf('load.leftSupport', load.leftSupport, members, 'one of base.members'),
+          oneOf('load.rightSupport', load.rightSupport, members, 'one of base.members'),
         ]
       : []),
   ];
@@ -182,7 +124,11 @@ export const conflictsOf = (plan: Plan): Conflict[] =>
     ...finishClaims(plan.finish),
     ...nameClaims(plan),
     ...slideClaims(plan.base),
+    ...glueUpClaims(plan),
+    ...screwClaims(plan),
+    ...stripClaims(plan),
     ...partClaims(plan),
+    ...shopClaims(plan),
   ]
     .filter(({ holds }) => !holds)
     .map(({ holds, ...conflict }) => conflict);

@@ -58,6 +58,10 @@ export interface Strip {
   readonly endClearanceMm: number;
 }
 
+/** Angle of the cone that a countersunk head is, in degrees. */
+export const coneAngleDeg = ({ headDiameterMm, shankDiameterMm, headHeightMm }: Strip): number =>
+  (360 / Math.PI) * Math.atan2((headDiameterMm - shankDiameterMm) / 2, headHeightMm);
+
 const screwLength = { min: 1, max: 1000 };
 const upTo100 = { min: 0, max: 100 };
 const upTo500 = { min: 0, max: 500 };
