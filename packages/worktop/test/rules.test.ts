@@ -1,0 +1,4 @@
+import { describeRules } from '@scantling/tests-shared';
+import * as worktop from '../src/index.ts';
+
+describeRules(worktop, { dir: new URL('..', import.meta.url).pathname });
