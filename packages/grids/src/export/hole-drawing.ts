@@ -4,6 +4,7 @@ import type { BoredHole, BoredPanel, NamedShape } from './bored-panel.ts';
 import { decimal as n } from './decimal.ts';
 import { DASHED_MM, LONG_DASH_DOT_MM, NARROW_MM, PAST_RIM_MM, WIDE_MM } from './line-types.ts';
 import { cornersOf, extentOf, requireDrawable } from './outlines.ts';
+import { xmlText } from './xml-text.ts';
 
 /** Room round what is drawn, for the datum's arrows. */
 const MARGIN_MM = 18;
@@ -18,11 +19,6 @@ const CAPITAL_SHARE = 0.72;
 const FONT_SIZE = CAPITAL_MM / CAPITAL_SHARE;
 /** Width of a wide letter, as a share of the font-size. */
 const LETTER_SHARE = 0.6;
-
-const escapes: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-/** XML 1.0 allows no control characters, no half of a surrogate pair and no non-characters, not even escaped. */
-const forbidden = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
-const escaped = (text: string) => text.replace(forbidden, '').replace(/[&<>"]/g, (c) => escapes[c] as string);
 
 /** From a point of the panel, y away from whoever stands at the front, to a place on the sheet, y downwards. */
 type OnSheet = (point: Point) => readonly [x: number, y: number];
@@ -77,7 +73,7 @@ function circle(onSheet: OnSheet, { xMm, yMm, diameterMm }: BoredHole, inside = 
 
 /** What holes miss, with its name. A circle narrower than a line shows as a dot. */
 function outline(onSheet: OnSheet, shape: NamedShape, panel: Panel): string {
-  const title = `<title>${escaped(shape.id)}</title>`;
+  const title = `<title>${xmlText(shape.id)}</title>`;
   if (shape.shape === 'circle') {
     return circle(onSheet, { ...shape, diameterMm: Math.max(NARROW_MM, shape.diameterMm) }, title);
   }
@@ -122,7 +118,7 @@ function bar(x: number, y: number): string[] {
   return [`<path d="M${n(x)} ${n(y)}h${BAR_MM}M${n(x)} ${n(y - 2)}v4M${n(x + BAR_MM)} ${n(y - 2)}v4"/>`];
 }
 
-const text = (x: number, y: number, says: string) => `<text x="${n(x)}" y="${n(y)}">${escaped(says)}</text>`;
+const text = (x: number, y: number, says: string) => `<text x="${n(x)}" y="${n(y)}">${xmlText(says)}</text>`;
 
 /**
  * The panel drawn at full size, for paper or a screen: outline and holes in wide lines, centre marks in narrow
@@ -159,8 +155,8 @@ export function holeDrawing(input: BoredPanel): string {
   const outlines = keepOuts.map((keepOut) => outline(onSheet, keepOut, panel));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img">`,
-    `<title>${escaped(title)}</title>`,
-    `<desc>${escaped(description(input))}</desc>`,
+    `<title>${xmlText(title)}</title>`,
+    `<desc>${xmlText(description(input))}</desc>`,
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
     '<g fill="none" stroke="currentColor" color="#000">',
     ...layer('keep-outs', `${narrow} stroke-dasharray="${DASHED_MM.join(' ')}"`, outlines),

@@ -1,17 +1,32 @@
 /**
- * A drawing as plain shapes, in millimetres on paper, x to the right and y down. Whatever writes a file (SVG
- * here) reads this and nothing else.
+ * A drawing as plain shapes, in millimetres on paper, x to the right and y down. Whatever writes a file (SVG,
+ * PDF) reads this and nothing else.
  */
 
-/** Line types of ISO 128-2, each narrow or wide. */
+/** Line types of ISO 128-2, each narrow or wide; of a cutting plane the ends alone are wide. */
 export type Line = 'outline' | 'hidden' | 'centre' | 'thin';
 
-export type Shape =
+/** What is drawn with lines. */
+export type Stroke =
   | { readonly kind: 'line'; readonly from: Spot; readonly to: Spot; readonly line: Line }
   | { readonly kind: 'rectangle'; readonly corner: Spot; readonly size: Spot; readonly line: Line }
-  | { readonly kind: 'circle'; readonly centre: Spot; readonly radius: number; readonly line: Line }
-  | { readonly kind: 'arrowhead'; readonly tip: Spot; readonly towards: Spot }
-  | Lettering;
+  | { readonly kind: 'circle'; readonly centre: Spot; readonly radius: number; readonly line: Line };
+
+export type Shape = Stroke | Window | Arrowhead | Lettering;
+
+/** The part of some shapes that lies within a rectangle. */
+export interface Window {
+  readonly kind: 'window';
+  readonly corner: Spot;
+  readonly size: Spot;
+  readonly shapes: readonly Stroke[];
+}
+
+export interface Arrowhead {
+  readonly kind: 'arrowhead';
+  readonly tip: Spot;
+  readonly towards: Spot;
+}
 
 /** A place, or a size, on paper. */
 export type Spot = readonly [x: number, y: number];
