@@ -3,7 +3,7 @@ import { bestOffset } from './best-offset.ts';
 import { checkCounts, checkGrid } from './check-layout.ts';
 import { checkPairs, encountersOf } from './encounters.ts';
 import type { Point } from './geometry.ts';
-import { latticeOf, rowStart, seedsOf } from './lattice.ts';
+import { type Lattice, latticeOf, rowStart, seedsOf } from './lattice.ts';
 import type { GridTerms, KeepOut } from './layout-holes.ts';
 import { place } from './limits.ts';
 import { outlineOf, type Shape } from './shape.ts';
@@ -40,6 +40,8 @@ export interface SlidingPart {
 export interface SlidingBase extends GridTerms {
   readonly columns: number;
   readonly rows: number;
+  /** Where the grid begins, where that is not to be found: its first hole, on the panel. */
+  readonly firstHole?: Point | undefined;
   /** 1 to 8. */
   readonly parts: readonly SlidingPart[];
   /** Holes that one would do without for a wider base, 0 to 10. */
@@ -56,7 +58,7 @@ export interface BaseSetting {
   readonly spreadBoundMm: number;
   /** How far each part has slid the way that widens, in the order of the parts. */
   readonly slides: readonly { readonly id: string; readonly slideMm: number }[];
-  /** For `layoutHoles`: where the tightest hole has most to spare at this setting. */
+  /** For `layoutHoles`: as given, or where the tightest hole has most to spare at this setting. */
   readonly firstHole: Point;
   /** The keep-outs as they then stand, for `layoutHoles`. */
   readonly keepOuts: readonly KeepOut[];
@@ -169,6 +171,19 @@ function standing({ keepOuts, parts }: SlidingBase, slides: readonly Slide[], sl
   });
 }
 
+/** The lattice, at the one place where it begins if that is given. */
+function placed(lattice: Lattice, { firstHole }: SlidingBase): Lattice {
+  if (!firstHole) return lattice;
+  const { xMm, yMm } = firstHole;
+  return { ...lattice, range: { x1: xMm, x2: xMm, y1: yMm, y2: yMm } };
+}
+
+/** Where the tightest hole has most to spare, if that keeps as many holes as the place found. */
+function roomiest(grid: GridTerms, found: Point, wantedCount: number): Point {
+  const { firstHole, keptCount } = bestOffset(grid);
+  return firstHole && keptCount >= wantedCount ? firstHole : found;
+}
+
 /**
  * How wide a base with sliding parts can stand under a grid of holes, where the grid then begins, and how much wider it
  * could stand for every hole that one does without. With `movement`, over every season. Found by branch and bound over
@@ -206,7 +221,13 @@ export function widestBase(base: SlidingBase): WidestBase {
     { mostDroppedCount: { min: 0, max: MOST_DROPPED, integer: true } },
   );
   checkParts(caller, base);
-  const lattice = latticeOf(base);
+  if (base.firstHole !== undefined) {
+    requireFields(caller, 'firstHole', base.firstHole, {
+      xMm: { min: 0, max: base.panel.lengthMm },
+      yMm: { min: 0, max: base.panel.widthMm },
+    });
+  }
+  const lattice = placed(latticeOf(base), base);
   const slides = parts.map((part) => slideOf(part, base));
   const sliding = new Set(parts.flatMap(({ keepOutIds }) => keepOutIds));
   const staying = { ...base, keepOuts: base.keepOuts.filter(({ id }) => !sliding.has(id)) };
@@ -223,17 +244,16 @@ export function widestBase(base: SlidingBase): WidestBase {
       gapMm: GAP_MM,
       mostRanges: Math.min(MOST_RANGES, MOST_LOOKS / pairs),
     },
-    seedsOf(base),
+    base.firstHole ? [[base.firstHole.xMm, base.firstHole.yMm]] : seedsOf(base),
   );
   const settings: BaseSetting[] = [];
   for (const [droppedCount, { spreadMm, boundMm, xMm, yMm, slidesMm }] of widest.entries()) {
     if (spreadMm <= (settings.at(-1)?.spreadMm ?? Number.NEGATIVE_INFINITY)) continue;
     const keepOuts = standing(base, slides, slidesMm);
-    const best = bestOffset({ ...base, keepOuts });
     settings.push({
       ...{ droppedCount, spreadMm: plusZero(spreadMm), spreadBoundMm: plusZero(boundMm) },
       slides: parts.map(({ id }, i) => ({ id, slideMm: plusZero(slidesMm[i] as number) })),
-      firstHole: best.firstHole && best.keptCount >= holeCount - droppedCount ? best.firstHole : { xMm, yMm },
+      firstHole: base.firstHole ?? roomiest({ ...base, keepOuts }, { xMm, yMm }, holeCount - droppedCount),
       keepOuts,
     });
   }

@@ -105,6 +105,28 @@ describe('widestBase, laws', () => {
     expect(hindered).toBeGreaterThan(1000);
   });
 
+  test('told where the grid begins, it finds what it found by itself, and never more', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(bases, (base) => {
+        const { settings, proven } = widestBase(base);
+        fc.pre(proven);
+        for (const { droppedCount, spreadMm, spreadBoundMm, firstHole } of settings) {
+          const told = (grid: SlidingBase) =>
+            widestBase({ ...grid, firstHole })
+              .settings.filter((one) => one.droppedCount <= droppedCount)
+              .at(-1);
+          expect(told(base)).toMatchObject({ firstHole });
+          expect(told(base)?.spreadMm ?? Number.NaN).toBeGreaterThanOrEqual(spreadMm - 1e-6);
+          const withMore = told(stricter(base, GAP_MM))?.spreadMm ?? Number.NEGATIVE_INFINITY;
+          expect(withMore).toBeLessThanOrEqual(spreadBoundMm + 1e-6);
+          compared += 1;
+        }
+      }),
+    );
+    expect(compared).toBeGreaterThan(20);
+  });
+
   test('turned by half a turn, the base is as wide', () => {
     const opposite = { left: 'right', right: 'left', front: 'back', back: 'front' } as const;
     fc.assert(

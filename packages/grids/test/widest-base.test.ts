@@ -101,6 +101,17 @@ describe('widestBase, worked by hand', () => {
     expect(widestBase({ ...bench, keepOuts: [keepOut] }).settings[0]?.spreadMm).toBe(80);
   });
 
+  test('a grid whose first hole is given leaves only the slides to find', () => {
+    // A wider panel would let the grid shift; from 47 on, holes at 247 and 347: the leg's edge goes to 347 − 15 = 332.
+    const wide = { ...bench, panel: { lengthMm: 560, widthMm: 100 }, edgeMarginMm: 20 };
+    const firstHole = { xMm: 47, yMm: 50 };
+    const { settings, proven } = widestBase({ ...wide, firstHole });
+    expect(proven).toBe(true);
+    expect(settings).toMatchObject([{ droppedCount: 0, firstHole }]);
+    expect(settings[0]?.spreadMm).toBeCloseTo(22, 6);
+    expect(widestBase(wide).settings[0]?.spreadMm).toBeGreaterThan(25);
+  });
+
   test('where too many holes would be lost there is no setting', () => {
     const plate = { ...leg, id: 'plate', xMm: 0, yMm: 0, lengthMm: 250, widthMm: 100 };
     const covered = { ...bench, keepOuts: [...bench.keepOuts, plate] };
@@ -132,6 +143,8 @@ describe('widestBase refuses', () => {
       { ...bench, keepOuts: [{ ...leg, belongsTo: 'top' as const }] },
       'parts[0].keepOutIds[0] to belong to the base and to be no band, got "leg"',
     ],
+    [{ ...bench, firstHole: { xMm: 501, yMm: 50 } }, 'firstHole.xMm between 0 and 500, got 501'],
+    [{ ...bench, firstHole: { xMm: 50 } }, 'firstHole.yMm'],
     [{ ...bench, mostDroppedCount: 11 }, 'mostDroppedCount'],
     [{ ...bench, columns: 1000, rows: 1000 }, 'at most 20000 holes'],
     [{ ...bench, columns: Number.NaN }, 'columns'],
