@@ -1,4 +1,9 @@
 import type { Citation, Unit } from '@scantling/rules';
+import type { PlannedCalendar } from './parts/calendar.ts';
+import type { PlannedGlueUp } from './parts/glue-up.ts';
+import type { PlannedScrews } from './parts/screws.ts';
+import type { PlannedShop } from './parts/shop.ts';
+import type { PlannedStrip } from './parts/strip.ts';
 import type { Point } from './plan/place.ts';
 import type { Plan, SettledPlan } from './plan/plan.ts';
 import type { Swing } from './season.ts';
@@ -79,15 +84,43 @@ export interface PlannedFixing extends Point {
    * that leave it room all year. A slot shorter than needed has none, and on the fixed line there is no inner end.
    */
   readonly screwFromInnerEndMm: { readonly leastMm: number; readonly mostMm: number } | null;
+  /** Least washer that covers the slot all year, the screw midway in its room, mm. */
+  readonly coveringWasherMm: number;
+  /** What the member beneath keeps beyond the nearer end of the slot, mm, negative where it is cut open; `null` over none. */
+  readonly leftInMemberMm: number | null;
+}
+
+/** Faces that are coated together. */
+export interface FinishedFace {
+  readonly name: 'top' | 'underside' | 'edges' | 'hole walls';
+  readonly areaM2: number;
+}
+
+/** What one coat takes and leaves. */
+export interface PlannedCoat {
+  readonly mixMl: number;
+  readonly productMl: number;
+  readonly thinnerMl: number;
+  readonly wetFilmUm: number;
+  readonly dryFilmUm: number;
 }
 
 /** How much finish, and of what. */
 export interface PlannedFinish {
+  /** All faces together. */
   readonly areaM2: number;
+  /**
+   * Less the mouths of holes. What is let in fills its rabbet: its face is coated with the top, the walls and floor
+   * beneath it are not.
+   */
+  readonly faces: readonly FinishedFace[];
   /** Solids by volume of the mix, %. */
   readonly mixSolidsPct: number;
   readonly spreadingRateM2PerL: number;
+  /** Mix for all coats, mL. */
   readonly volumeMl: number;
+  /** Every coat is like every other. */
+  readonly eachCoat: PlannedCoat;
   readonly mix: readonly { readonly name: string; readonly volumeMl: number; readonly onHandMl: number }[];
 }
 
@@ -97,8 +130,10 @@ export interface Chosen {
   readonly path: string;
   /** What was chosen, as it would stand in a plan file: millimetres, a count, or a place on the top. */
   readonly value: number | Point;
-  /** What was chosen and why, as a sentence. */
+  /** What was chosen and why, with figures. */
   readonly says: string;
+  /** Whether it is proven that no other value is better. */
+  readonly proven: boolean;
 }
 
 /** Everything that follows from a plan with nothing left to choose. */
@@ -111,7 +146,13 @@ export interface Computed {
   readonly holes: readonly PlannedHole[];
   readonly blockedHoles: readonly BlockedHole[];
   readonly fixings: readonly PlannedFixing[];
+  /** Sections that the plan leaves out are `null`. */
+  readonly glueUp: PlannedGlueUp | null;
+  readonly screws: PlannedScrews | null;
+  readonly strip: PlannedStrip | null;
   readonly finish: PlannedFinish;
+  readonly shop: PlannedShop | null;
+  readonly calendar: PlannedCalendar | null;
 }
 
 /** The whole plan, computed and checked. */
