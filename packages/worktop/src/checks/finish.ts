@@ -20,11 +20,6 @@ export function checkFinish({ plan, finish }: Computed): Check {
       figure(`${name} needed`, volumeMl, 'mL'),
       figure(`${name} on hand`, onHandMl, 'mL'),
     ]),
-    rules: [
-      'finishing/thinned-solids',
-      'finishing/spreading-rate',
-      'finishing/finish-volume',
-      'finishing/mix-by-parts',
-    ],
+    rules: ['finishing/thinned-solids', 'finishing/spreading-rate', 'finishing/finish-volume'],
   };
 }

@@ -1,4 +1,5 @@
 import type { Check, Computed, Status } from '../result.ts';
+import { checkCalendar } from './calendar.ts';
 import { checkCover } from './cover.ts';
 import { checkFinish } from './finish.ts';
 import { checkHoles, checkInlays } from './holes.ts';
@@ -15,6 +16,7 @@ const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkScrews,
   checkCover,
   checkFinish,
+  checkCalendar,
 ];
 
 /** Every question put to a plan, in the order of the work. */

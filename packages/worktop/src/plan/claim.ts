@@ -35,3 +35,16 @@ export const ordered = (path: string, of: object, least: string, most: string) =
   const values = of as Readonly<Record<string, number>>;
   return inOrder([`${path}.${least}`, values[least] as number], [`${path}.${most}`, values[most] as number]);
 };
+
+/** Each name of a list stands once, and none is taken. */
+export function ownNames(
+  path: string,
+  items: readonly { readonly name: string }[],
+  taken = new Set<string>(),
+): Claim[] {
+  return items.map(({ name }, i) => {
+    const holds = !taken.has(name);
+    taken.add(name);
+    return claim(`${path}.${i}.name`, holds, 'a name of its own', name);
+  });
+}

@@ -1,17 +1,9 @@
 import type { SlidingPart } from './base.ts';
-import { type Claim, type Conflict, claim, inOrder, oneOf, ordered } from './claim.ts';
+import { type Claim, type Conflict, claim, inOrder, oneOf, ordered, ownNames } from './claim.ts';
 import { MOST_HOLES } from './limits.ts';
 import type { Plan } from './plan.ts';
 import { glueUpClaims, screwClaims, shopClaims, stripClaims } from './section-claims.ts';
-
-/** Each name of a list stands once, and none is taken. */
-function ownNames(path: string, items: readonly { readonly name: string }[], taken: Set<string>): Claim[] {
-  return items.map(({ name }, i) => {
-    const holds = !taken.has(name);
-    taken.add(name);
-    return claim(`${path}.${i}.name`, holds, 'a name of its own', name);
-  });
-}
+import { calendarClaims, finishClaims, stockClaims } from './stock-claims.ts';
 
 /** Names that mean something else in a report. */
 const edges = ['left edge', 'right edge', 'front edge', 'back edge'];
@@ -110,18 +102,11 @@ function partClaims({ base: { lift, members }, accessories, load }: Plan): Claim
   ];
 }
 
-function finishClaims({ product, thinner }: Plan['finish']): Claim[] {
-  const allowed = `at most ten times the parts of the product, ${10 * product.parts}`;
-  return thinner
-    ? [claim('finish.thinner.parts', thinner.parts <= 10 * product.parts, allowed, thinner.parts)]
-    : [];
-}
-
 /** Where figures of a plan, each allowed by itself, contradict each other. */
 export const conflictsOf = (plan: Plan): Conflict[] =>
   [
     ...holeClaims(plan),
-    ...finishClaims(plan.finish),
+    ...finishClaims(plan),
     ...nameClaims(plan),
     ...slideClaims(plan.base),
     ...glueUpClaims(plan),
@@ -129,6 +114,8 @@ export const conflictsOf = (plan: Plan): Conflict[] =>
     ...stripClaims(plan),
     ...partClaims(plan),
     ...shopClaims(plan),
+    ...calendarClaims(plan),
+    ...stockClaims(plan),
   ]
     .filter(({ holds }) => !holds)
     .map(({ holds, ...conflict }) => conflict);
