@@ -13,6 +13,10 @@ describe('a plan made by a program', () => {
   };
 
   test.each<[string, unknown, string]>([
+    ['version', 1, 'version to be 2, got 1'],
+    ['version', undefined, 'version to be 2, got undefined'],
+    ['name', '', 'name to be text of 1 to 60 characters on one line, got ""'],
+    ['name', 'two\nlines', 'name to be text of 1 to 60 characters on one line, got "two\\nlines"'],
     ['top.thicknessMm', -5, 'top.thicknessMm between 5 and 300, got -5'],
     ['top.thicknessMm', Number.NaN, 'top.thicknessMm between 5 and 300, got NaN'],
     ['top.cut', 'rift', 'top.cut to be one of flatsawn, quartersawn, got "rift"'],

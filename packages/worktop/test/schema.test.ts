@@ -44,7 +44,13 @@ describe('a wrong file is refused with its path, what it says and what is allowe
     ],
     ['base.members', 'none', /^base\.members: expected a list.*got "none"$/],
     ['base.wheels', 4, /^base: unknown key "wheels"; known here: members, fixedLine, shankDiameter/],
-    ['version', 3, /^version: expected 2, the version of plan files that this release reads, got 3$/],
+    ['base.memebers', 4, /^base: unknown key "memebers"; did you mean "members"\?$/],
+    ['base.Members', 4, /^base: unknown key "Members"; did you mean "members"\?$/],
+    ['glue_up', {}, /^the plan: unknown key "glue_up"; did you mean "glueUp"\?$/],
+    ['top.widthMm', 640, /^top: unknown key "widthMm"; did you mean "width"\?$/],
+    ['holes.first.xMm', 68, /^holes\.first: unknown key "xMm"; did you mean "x"\?$/],
+    ['holes.first.q', 68, /^holes\.first: unknown key "q"; known here: x, y$/],
+    ['version', 3, /^version: expected at most 2, the newest version of plan files .*, got 3$/],
     [
       'finish.thinner.parts',
       '1',
@@ -88,6 +94,52 @@ describe('a wrong file is refused with its path, what it says and what is allowe
     (content.holes as { rows: number }).rows = 41;
     expect(refusal(content)).toEqual([
       expect.stringMatching(/^holes\.columns: expected .*20000 holes.*41 rows.*20500, got 500$/),
+    ]);
+  });
+
+  test('a key that is spelled wrong is named beside the place that it leaves empty', () => {
+    const { base, ...content } = benchContent();
+    const { members, ...rest } = base as { members: unknown };
+    expect(refusal({ ...content, base: { ...rest, memebers: members } })).toEqual([
+      'base.members: expected a list of 1 to 100, got nothing',
+      'base: unknown key "memebers"; did you mean "members"?',
+    ]);
+  });
+
+  test('each unknown key has a line, and its line breaks are shown as such', () => {
+    const top = { ...(benchContent().top as object), lenght: 1, 'two\nlines': 2 };
+    expect(refusal({ ...benchContent(), top })).toEqual([
+      'top: unknown key "lenght"; did you mean "length"?',
+      'top: unknown key "two\\nlines"; known here: length, width, thickness, species, cut, moisturePct, inlays',
+    ]);
+  });
+
+  test('what may be left open says so, and what is wrong within is told by its own path', () => {
+    expect(refusal(changed('base.fixedLine', 'chose'))).toEqual([
+      expect.stringMatching(
+        /^base\.fixedLine: expected a length between -10000 and 10000 mm.*, or "choose".*, got "chose"$/,
+      ),
+    ]);
+    expect(refusal(changed('holes.first', 'chose'))).toEqual([
+      'holes.first: expected an object with x, y, or "choose", got "chose"',
+    ]);
+    expect(refusal(changed('holes.first', { x: 'choose', y: 160 }))).toEqual([
+      expect.stringMatching(/^holes\.first\.x: expected a length .*, got "choose"$/),
+    ]);
+  });
+
+  test('two figures that contradict each other are told by their names in a file', () => {
+    const lift = {
+      leastHeight: '40 in',
+      mostHeight: 1000,
+      lowestWork: 900,
+      highestWork: 1000,
+      capacityKg: 120,
+      frameMassKg: 20,
+      leastMarginPct: 10,
+    };
+    expect(refusal(changed('base.lift', lift))).toEqual([
+      'base.lift.mostHeight: expected at least base.lift.leastHeight, 1016, got 1000',
     ]);
   });
 

@@ -21,9 +21,10 @@ function requireItems(path: string, items: unknown, least: number, most: number)
   return list;
 }
 
-/** A text that is printed on one line. */
-export const isLine = (given: unknown): given is string =>
-  typeof given === 'string' && given.length <= 60 && /^(?=.*\S)\P{Cc}*$/u.test(given);
+/** A text that is printed on one line: 1 to 60 characters, not blanks alone. */
+export const LINE = /^(?=.{0,59}\S)\P{Cc}{1,60}$/u;
+
+const isLine = (given: unknown) => typeof given === 'string' && LINE.test(given);
 
 const requireFigure = (path: string, given: unknown, limits: Limits) =>
   requireNumber(CALLER, path, given as number, limits);
@@ -68,7 +69,9 @@ function requireSection(prefix: string, given: object, fields: Fields): void {
 
 /** Throws where a plan, made by a program rather than read from a file, has an impossible figure. */
 export function requirePlan(plan: Plan): void {
-  requireSection('', plan ?? {}, planField.fields);
+  const { version } = plan ?? {};
+  requireThat(CALLER, version === 2, `version to be 2, got ${version}`);
+  requireSection('', plan, planField.fields);
   for (const { path, allowed, given } of conflictsOf(plan)) {
     throw new RangeError(`${CALLER} requires ${dotted(path)} to be ${allowed}, got ${given}`);
   }
