@@ -5,11 +5,16 @@
  */
 export { planDrawing } from './drawing.ts';
 export { holeTable } from './hole-table.ts';
+export type * from './parts/accessories.ts';
+export type * from './parts/cables.ts';
 export type * from './parts/calendar.ts';
 export type * from './parts/glue-up.ts';
+export type * from './parts/lift.ts';
+export type * from './parts/sag.ts';
 export type * from './parts/screws.ts';
 export type * from './parts/shop.ts';
 export type * from './parts/strip.ts';
+export type * from './parts/template.ts';
 export type * from './plan/base.ts';
 export type * from './plan/finish.ts';
 export type * from './plan/holes.ts';

@@ -15,8 +15,12 @@ export const signedMillimetres = (mm: number): string => `${mm < 0 ? '−' : '+'
 /** A figure on a drawing, whose sheet names the unit: `112`, `15.9`. */
 export const dimensionText = (mm: number): string => millimetres(mm).replace(/(\.0)? mm$/, '');
 
+const shown = (mm: number, decimals: number) => formatLength(mm, { unit: 'mm', decimals });
+
 /** A length that there is, never written longer than it is: `11.2 mm` for 11.29. */
-export const thereIs = (mm: number): string => millimetres(Math.floor(mm * 10 + 1e-6) / 10);
+export const thereIs = (mm: number, decimals = 1): string =>
+  shown(Math.floor(mm * 10 ** decimals + 1e-6) / 10 ** decimals, decimals);
 
 /** A length that is needed, never written shorter than it is: `11.3 mm` for 11.21. */
-export const needed = (mm: number): string => millimetres(Math.ceil(mm * 10 - 1e-6) / 10);
+export const needed = (mm: number, decimals = 1): string =>
+  shown(Math.ceil(mm * 10 ** decimals - 1e-6) / 10 ** decimals, decimals);

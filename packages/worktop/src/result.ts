@@ -1,9 +1,14 @@
 import type { Citation, Unit } from '@scantling/rules';
+import type { PlannedAccessory } from './parts/accessories.ts';
+import type { PlannedCables } from './parts/cables.ts';
 import type { PlannedCalendar } from './parts/calendar.ts';
 import type { PlannedGlueUp } from './parts/glue-up.ts';
+import type { PlannedLift } from './parts/lift.ts';
+import type { PlannedSag } from './parts/sag.ts';
 import type { PlannedScrews } from './parts/screws.ts';
 import type { PlannedShop } from './parts/shop.ts';
 import type { PlannedStrip } from './parts/strip.ts';
+import type { PlannedTemplate } from './parts/template.ts';
 import type { Point } from './plan/place.ts';
 import type { Plan, SettledPlan } from './plan/plan.ts';
 import type { Swing } from './season.ts';
@@ -146,6 +151,11 @@ export interface Computed {
   readonly holes: readonly PlannedHole[];
   readonly blockedHoles: readonly BlockedHole[];
   readonly fixings: readonly PlannedFixing[];
+  readonly template: PlannedTemplate | null;
+  readonly accessories: readonly PlannedAccessory[] | null;
+  readonly sag: PlannedSag | null;
+  readonly lift: PlannedLift | null;
+  readonly cables: PlannedCables | null;
   /** Sections that the plan leaves out are `null`. */
   readonly glueUp: PlannedGlueUp | null;
   readonly screws: PlannedScrews | null;

@@ -1,9 +1,14 @@
 import type { Check, Computed, Status } from '../result.ts';
+import { checkAccessories } from './accessories.ts';
+import { checkCableHole, checkCableLength, checkCablePlace } from './cables.ts';
 import { checkCalendar } from './calendar.ts';
 import { checkCover } from './cover.ts';
 import { checkFinish } from './finish.ts';
 import { checkHoles, checkInlays } from './holes.ts';
+import { checkHeight, checkWeight } from './lift.ts';
+import { checkLiftOff, checkSag } from './sag.ts';
 import { checkScrews, checkSlots } from './screws.ts';
+import { checkTemplate } from './template.ts';
 import { checkMoisture, checkSpecies } from './wood.ts';
 
 /** What is asked of a section that the plan leaves out has no answer. */
@@ -15,6 +20,15 @@ const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkSlots,
   checkScrews,
   checkCover,
+  checkTemplate,
+  checkAccessories,
+  checkSag,
+  checkLiftOff,
+  checkWeight,
+  checkHeight,
+  checkCableHole,
+  checkCablePlace,
+  checkCableLength,
   checkFinish,
   checkCalendar,
 ];

@@ -1,9 +1,10 @@
 import type { SlidingPart } from './base.ts';
-import { type Claim, type Conflict, claim, inOrder, oneOf, ordered, ownNames } from './claim.ts';
+import { type Claim, type Conflict, claim, inOrder, oneOf, ownNames } from './claim.ts';
 import { MOST_HOLES } from './limits.ts';
 import type { Plan } from './plan.ts';
 import { glueUpClaims, screwClaims, shopClaims, stripClaims } from './section-claims.ts';
 import { calendarClaims, finishClaims, stockClaims } from './stock-claims.ts';
+import { accessoryClaims, liftClaims, loadClaims, templateClaims } from './use-claims.ts';
 
 /** Names that mean something else in a report. */
 const edges = ['left edge', 'right edge', 'front edge', 'back edge'];
@@ -19,7 +20,7 @@ function nameClaims({ top, base, accessories }: Plan): Claim[] {
   ];
 }
 
-function holeClaims({ top, holes, template }: Plan): Claim[] {
+function holeClaims({ top, holes }: Plan): Claim[] {
   const { first, diameterMm, pitchXMm, pitchYMm, columns, rows } = holes;
   const diameter = `at least the diameter of a hole, ${diameterMm} mm`;
   const few = `so many that ${MOST_HOLES} holes are not passed; with ${rows} rows these are ${columns * rows}`;
@@ -35,24 +36,6 @@ function holeClaims({ top, holes, template }: Plan): Claim[] {
           within('holes.first.xMm', first.xMm, top.lengthMm),
           within('holes.first.yMm', first.yMm, top.widthMm),
         ]),
-    ...(template
-      ? [
-          inOrder(['template.columns', template.columns], ['holes.columns', columns]),
-          inOrder(['template.rows', template.rows], ['holes.rows', rows]),
-          claim(
-            'template.columns',
-            template.columns * template.rows > 1,
-            'two holes or more',
-            template.columns,
-          ),
-          claim(
-            'template',
-            columns * rows <= 1600,
-            'left out where there are over 1600 holes',
-            columns * rows,
-          ),
-        ]
-      : []),
   ];
 }
 
@@ -81,27 +64,6 @@ function slideClaims(base: Plan['base']): Claim[] {
   });
 }
 
-function partClaims({ base: { lift, members }, accessories, load }: Plan): Claim[] {
-  return [
-    ...(lift
-      ? [
-          ordered('base.lift', lift, 'leastHeightMm', 'mostHeightMm'),
-          ordered('base.lift', lift, 'lowestWorkMm', 'highestWorkMm'),
-        ]
-      : []),
-    ...(accessories ?? []).flatMap((accessory, i) => [
-      ordered(`accessories.${i}`, accessory, 'leastPinMm', 'mostPinMm'),
-      ordered(`accessories.${i}`, accessory, 'leastHoleMm', 'mostHoleMm'),
-    ]),
-    ...(load
-      ? [
-          oneOf('load.leftSupport', load.leftSupport, members, 'one of base.members'),
-          oneOf('load.rightSupport', load.rightSupport, members, 'one of base.members'),
-        ]
-      : []),
-  ];
-}
-
 /** Where figures of a plan, each allowed by itself, contradict each other. */
 export const conflictsOf = (plan: Plan): Conflict[] =>
   [
@@ -112,7 +74,10 @@ export const conflictsOf = (plan: Plan): Conflict[] =>
     ...glueUpClaims(plan),
     ...screwClaims(plan),
     ...stripClaims(plan),
-    ...partClaims(plan),
+    ...liftClaims(plan),
+    ...loadClaims(plan),
+    ...templateClaims(plan),
+    ...accessoryClaims(plan),
     ...shopClaims(plan),
     ...calendarClaims(plan),
     ...stockClaims(plan),

@@ -1,0 +1,32 @@
+import type { Wood } from '@scantling/species';
+import { densityKgPerM3 } from '../density.ts';
+import type { SettledPlan } from '../plan/plan.ts';
+import type { PlannedHole } from '../result.ts';
+
+/** What the top weighs on building day. */
+export interface TopMass {
+  /** Of its wood, water and all: holes and the rabbet for a strip taken out; `null` where no table gives its density. */
+  readonly woodKg: number | null;
+  /** Of the metal strip; 0 where there is none. */
+  readonly stripKg: number;
+}
+
+export function topMass(
+  { top, holes: { diameterMm }, strip, cables }: SettledPlan,
+  wood: Wood,
+  holes: readonly PlannedHole[],
+): TopMass {
+  const inlay = top.inlays.find(({ name }) => name === strip?.inlay);
+  const mouthMm2 = (mm = 0) => (Math.PI / 4) * mm ** 2;
+  const mouthsMm2 = holes.length * mouthMm2(diameterMm) + mouthMm2(cables?.holeDiameterMm);
+  const boredMm3 = mouthsMm2 * top.thicknessMm;
+  const rabbetMm3 = strip && inlay ? strip.rabbetWidthMm * strip.rabbetDepthMm * inlay.lengthMm : 0;
+  const stripMm3 = strip && inlay ? strip.thicknessMm * inlay.widthMm * inlay.lengthMm : 0;
+  const solidMm3 = top.lengthMm * top.widthMm * top.thicknessMm;
+  const density = densityKgPerM3(wood, top.moisturePct);
+  const woodM3 = Math.max(0, solidMm3 - boredMm3 - rabbetMm3) / 1e9;
+  return {
+    woodKg: density === null ? null : woodM3 * density,
+    stripKg: (stripMm3 / 1e9) * (strip?.densityKgPerM3 ?? 0),
+  };
+}
