@@ -3,11 +3,17 @@ import { checkAccessories } from './accessories.ts';
 import { checkCableHole, checkCableLength, checkCablePlace } from './cables.ts';
 import { checkCalendar } from './calendar.ts';
 import { checkCover } from './cover.ts';
+import { checkEngagement, checkThroughFace } from './engagement.ts';
 import { checkFinish } from './finish.ts';
+import { checkBoards, checkGluing, checkPanel } from './glue-up.ts';
 import { checkHoles, checkInlays } from './holes.ts';
 import { checkHeight, checkWeight } from './lift.ts';
 import { checkLiftOff, checkSag } from './sag.ts';
 import { checkScrews, checkSlots } from './screws.ts';
+import { checkShop } from './shop.ts';
+import { checkStripMovement } from './strip-movement.ts';
+import { checkStripRabbet } from './strip-rabbet.ts';
+import { checkStripScrews } from './strip-screws.ts';
 import { checkTemplate } from './template.ts';
 import { checkMoisture, checkSpecies } from './wood.ts';
 
@@ -15,10 +21,18 @@ import { checkMoisture, checkSpecies } from './wood.ts';
 const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkSpecies,
   checkMoisture,
+  checkBoards,
+  checkGluing,
+  checkPanel,
   checkInlays,
+  checkStripRabbet,
+  checkStripMovement,
+  checkStripScrews,
   checkHoles,
   checkSlots,
   checkScrews,
+  checkThroughFace,
+  checkEngagement,
   checkCover,
   checkTemplate,
   checkAccessories,
@@ -29,6 +43,7 @@ const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkCableHole,
   checkCablePlace,
   checkCableLength,
+  checkShop,
   checkFinish,
   checkCalendar,
 ];
@@ -41,4 +56,4 @@ const order: readonly Status[] = ['pass', 'warn', 'fail'];
 
 /** The gravest verdict. */
 export const worst = (checks: readonly Check[]): Status =>
-  order[Math.max(...checks.map(({ status }) => order.indexOf(status)))] as Status;
+  order[Math.max(0, ...checks.map(({ status }) => order.indexOf(status)))] as Status;

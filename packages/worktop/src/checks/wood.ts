@@ -1,7 +1,21 @@
 import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
 import { checkRange } from '@scantling/rules';
+import { findSpecies } from '@scantling/species';
 import type { Check, Computed } from '../result.ts';
 import { figure } from './check.ts';
+
+/**
+ * Lumber counts as quartersawn from 45° between rings and face on (Wood Handbook, FPL-GTR-190, glossary; from memory),
+ * where it moves midway between the two coefficients.
+ */
+function turnedRings({ top }: Computed['plan']): string[] {
+  const { radialPerPct, tangentialPerPct } = findSpecies(top.species).species?.movement ?? {};
+  if (top.cut !== 'quartersawn' || !radialPerPct || !tangentialPerPct) return [];
+  const midway = (radialPerPct.value + tangentialPerPct.value) / 2;
+  return [
+    `That is for rings square to the face. Lumber is sold as quartersawn from 45° on, where it moves by ${Number(midway.toPrecision(3))}: look at the end grain.`,
+  ];
+}
 
 /** How well the figure that everything else rests on is known. */
 export function checkSpecies({ plan, movement }: Computed): Check {
@@ -14,6 +28,7 @@ export function checkSpecies({ plan, movement }: Computed): Check {
     status: confirmed === 'text' && !erratum ? 'pass' : 'warn',
     says: [
       `${species}, ${plan.top.cut}: ${coefficientPerPct} of its width for each 1 % of moisture content. ${source.title} (${source.identifier}), ${at}; ${seen}.`,
+      ...turnedRings(plan),
       ...(erratum ? [erratum] : []),
     ].join('\n'),
     figures: [figure('coefficient', coefficientPerPct, '1/%')],

@@ -1,5 +1,6 @@
 import { chooseScrewLength, type DepthStep, planDepthStops, type StoppedHole } from '@scantling/fastening';
-import type { Point, Rectangle } from '../plan/place.ts';
+import { toRectangleMm } from '../geometry.ts';
+import type { Point } from '../plan/place.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { PlannedFixing } from '../result.ts';
 import type { PlannedStrip } from './strip.ts';
@@ -45,13 +46,6 @@ export interface PlannedScrews {
   readonly fittingLengthsMm: readonly number[];
 }
 
-/** Whether any of a screw's shank stands in a rectangle. */
-function standsUnder({ xMm, yMm }: Point, diameterMm: number, area: Rectangle): boolean {
-  const beyond = (at: number, from: number, length: number) => Math.max(from - at, 0, at - from - length);
-  const awayMm = Math.hypot(beyond(xMm, area.xMm, area.lengthMm), beyond(yMm, area.yMm, area.widthMm));
-  return awayMm < diameterMm / 2;
-}
-
 /** How every screw lies in the wood, which lengths would do, and how to bore for them. */
 export function plannedScrews(
   { top, base, screws, strip }: SettledPlan,
@@ -70,7 +64,7 @@ export function plannedScrews(
     }).lengths;
   const at = fixings.map(({ name, xMm, yMm }): PlannedScrew => {
     const underStrip =
-      plannedStrip !== null && standsUnder({ xMm, yMm }, base.shankDiameterMm, plannedStrip.rabbet);
+      plannedStrip !== null && toRectangleMm({ xMm, yMm }, plannedStrip.rabbet) < base.shankDiameterMm / 2;
     const topThicknessMm = thicknessAt(underStrip);
     const [lies] = judged([lengthMm], topThicknessMm);
     if (!lies) throw new Error('one length has one verdict');

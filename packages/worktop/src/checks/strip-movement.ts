@@ -1,0 +1,71 @@
+import { needed } from '../lengths.ts';
+import type { PlannedStrip, PlannedStripScrew } from '../parts/strip.ts';
+import type { SettledPlan } from '../plan/plan.ts';
+import type { Check, Computed } from '../result.ts';
+import { figure, least } from './check.ts';
+
+/** What a screw takes out of the strip lengthwise at its face, mm from the strip's start. */
+function taken(
+  { atMm, slot }: PlannedStripScrew,
+  heldAtMm: number,
+  strip: SettledPlan['strip'],
+  coneMm: number,
+) {
+  const halfMm = coneMm / 2;
+  if (!slot || !strip) return { fromMm: atMm - halfMm, toMm: atMm + halfMm };
+  const inwardMm = slot.screwFromInnerEndMm - strip.shankDiameterMm / 2 + halfMm;
+  const outwardMm = slot.lengthMm - slot.screwFromInnerEndMm - strip.shankDiameterMm / 2 + halfMm;
+  return atMm < heldAtMm
+    ? { fromMm: atMm - outwardMm, toMm: atMm + inwardMm }
+    : { fromMm: atMm - inwardMm, toMm: atMm + outwardMm };
+}
+
+/** Whether strip and wood can move beside each other, and what that leaves of the strip. */
+export function checkStripMovement({ plan, strip }: Computed): Check | null {
+  if (!strip || !plan.strip) return null;
+  const heldAtMm = strip.screws.find(({ outMm, inMm }) => outMm === 0 && inMm === 0)?.atMm ?? 0;
+  const cuts = strip.screws.map((screw) =>
+    taken(screw, heldAtMm, plan.strip, strip.head.countersinkDiameterMm),
+  );
+  const ends = [...cuts.map(({ toMm }) => toMm)];
+  const metal = [
+    { where: 'before the first screw', leftMm: cuts[0]?.fromMm ?? 0 },
+    ...cuts.slice(1).map(({ fromMm }, i) => ({
+      where: `between screws ${i + 1} and ${i + 2}`,
+      leftMm: fromMm - (ends[i] as number),
+    })),
+    { where: 'after the last screw', leftMm: strip.lengthMm - (ends.at(-1) ?? 0) },
+  ];
+  const broken = metal.filter(({ leftMm }) => !(leftMm >= 0));
+  const thinnest = least(metal, ({ leftMm }) => leftMm);
+  const leastMm = thinnest?.leftMm ?? 0;
+  const faults = broken.map(
+    ({ where, leftMm }) =>
+      `strip: ${where} the countersinks run out of the strip or into each other by ${needed(-leftMm)}; change strip.endDistance, strip.mostPitch or strip.fixedScrew`,
+  );
+  const slots = strip.screws.filter(({ slot }) => slot !== null).length;
+  const [first, other] = strip.runs === 'along the grain' ? ['left', 'right'] : ['front', 'back'];
+  const gap = (end: PlannedStrip['start']) => `${needed(end.gapMm, 2)}, up to ${needed(end.mostGapMm, 2)}`;
+  return {
+    id: 'strip-movement',
+    title: 'The strip can move beside the wood',
+    status: faults.length ? 'fail' : 'pass',
+    says: [
+      ...faults,
+      `Over its length the metal outgrows the wood by up to ${needed(strip.metalOutgrowsMm, 2)}, the wood the metal by up to ${needed(strip.woodOutgrowsMm, 2)}.`,
+      `Gaps on building day: at its ${first} end ${gap(strip.start)} in the year, at its ${other} end ${gap(strip.end)}.`,
+      `${strip.screws.length} screws, ${slots} of them in slots.`,
+    ].join('\n'),
+    figures: [
+      figure('metal outgrows wood', strip.metalOutgrowsMm, 'mm'),
+      figure('wood outgrows metal', strip.woodOutgrowsMm, 'mm'),
+      figure(`gap at the ${first} end`, strip.start.gapMm, 'mm'),
+      figure(`gap at the ${other} end`, strip.end.gapMm, 'mm'),
+      figure('screws', strip.screws.length, '1'),
+      figure('slots', slots, '1'),
+      figure('least metal left', leastMm, 'mm'),
+    ],
+    margin: { thereIs: leastMm, atLeast: 0, unit: 'mm' },
+    rules: ['movement/change-beside-metal', 'fastening/fixing-travel', 'fastening/slot-length'],
+  };
+}
