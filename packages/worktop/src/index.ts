@@ -5,6 +5,13 @@
  */
 export { planDrawing } from './drawing.ts';
 export { holeTable } from './hole-table.ts';
+export type * from './lists/bars.ts';
+export type * from './lists/boards.ts';
+export { cutList } from './lists/cut-list.ts';
+export type * from './lists/liquids.ts';
+export { shoppingList } from './lists/shopping-list.ts';
+export type * from './lists/shopping-plan.ts';
+export { shoppingPlan } from './lists/shopping-plan.ts';
 export type * from './parts/accessories.ts';
 export type * from './parts/cables.ts';
 export type * from './parts/calendar.ts';

@@ -1,0 +1,279 @@
+import { csvParse } from 'd3-dsv';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  cutList,
+  type OfferedBoard,
+  type Plan,
+  planWorktop,
+  shoppingList,
+  shoppingPlan,
+} from '../src/index.ts';
+import { bench } from './bindery-bench.ts';
+import { wholeBench } from './whole-bench.ts';
+
+const shop = (plan: Plan) => shoppingPlan(planWorktop(plan));
+
+type Stock = NonNullable<Plan['stock']>;
+const withStock = (changes: Partial<Stock>): Plan => {
+  const plan = wholeBench();
+  return { ...plan, stock: { ...(plan.stock as Stock), ...changes } };
+};
+const verdict = (plan: Plan, id: string) => shop(plan).checks.find((check) => check.id === id);
+
+describe('the whole bench', () => {
+  const result = planWorktop(wholeBench());
+  const shopping = shoppingPlan(result);
+
+  test('buys the cheapest boards that give five, by hand', () => {
+    // Each is 1479.55 + 50 = 1529.55 long, (640 + 10) / 5 + 6 = 136 wide and 44.45 + 2 + 4 = 50.45 thick. Less trims of 20
+    // at each end, A (3160) and B (3260) give two with a cut between them (3062.1), C one; E, with a knot from 300 to 380,
+    // one; D is too thin. Five are A + B + C for 185 or A + B + E for 199; the others are too few.
+    const { needed, offer } = shopping.boards ?? {};
+    expect(needed).toMatchObject({ count: 5, widthMm: 136 });
+    expect(needed?.lengthMm).toBeCloseTo(1529.55, 9);
+    expect(needed?.thicknessMm).toBeCloseTo(50.45, 9);
+    expect(offer?.buy.map(({ boardId, parts }) => [boardId, parts.length])).toEqual([
+      ['A', 2],
+      ['B', 2],
+      ['C', 1],
+    ]);
+    expect(offer).toMatchObject({ totalPrice: 185, boundPrice: 185, proven: true, tooThin: ['D'] });
+  });
+
+  test('buys the cheapest bars, by hand', () => {
+    // 4 × 640 + 2 × 1020 + 4 × 560 = 6840 mm of tube are more than two lengths of 3 m; three are one bar of 6 m, cut in
+    // two to be carried, and one of 3 m: 48 + 27.50.
+    expect(shopping.bars.map(({ section, totalPrice, proven }) => [section, totalPrice, proven])).toEqual([
+      ['tube 40 × 40 × 3', 75.5, true],
+      ['brass 25 × 6', 39, true],
+    ]);
+  });
+
+  test('buys what is short of the finish, and no more', () => {
+    const [varnish, spirits] = shopping.liquids;
+    expect(varnish?.missingMl).toBeCloseTo(result.finish.volumeMl / 2 - 40, 9);
+    expect(varnish?.buy).toEqual([{ volumeMl: 250, eachPrice: 11.5, count: 1 }]);
+    expect(spirits?.buy).toEqual([]);
+  });
+
+  test('adds up: 185 + 75.50 + 39 + 11.50', () => {
+    expect([shopping.totalPrice, shopping.boundPrice, shopping.proven]).toEqual([311, 311, true]);
+    const rows = csvParse(shoppingList(result));
+    const total = rows.at(-1);
+    expect(total).toMatchObject({ item: 'total', price: '311.00' });
+    expect(rows.slice(0, -1).reduce((sum, { price }) => sum + Number(price), 0)).toBeCloseTo(311, 9);
+  });
+
+  test('counts its screws, and the strip only once', () => {
+    expect(shopping.screws.map(({ count, lengthMm }) => [count, lengthMm])).toEqual([
+      [6, 50],
+      [result.strip?.screws.length, 25],
+    ]);
+    expect(shopping.strip).toBe(null);
+    expect(shop(withStock({ bars: undefined })).strip).toMatchObject({ lengthMm: 1400, thicknessMm: 6 });
+  });
+
+  test('its cut list holds every part, with its place', () => {
+    const rows = csvParse(cutList(result));
+    const count = (part: string) =>
+      rows.filter((row) => row.part === part).reduce((sum, row) => sum + Number(row.count), 0);
+    expect(['board of the top', 'leg', 'rail', 'foot', 'brass cutting guide'].map(count)).toEqual([
+      5, 4, 2, 4, 1,
+    ]);
+    expect(rows[0]).toMatchObject({ length_mm: '1529.55', width_mm: '136.00', from: 'A', x_mm: '20.00' });
+    expect(rows.every(({ from }) => from !== '')).toBe(true);
+  });
+});
+
+describe('what is not on offer', () => {
+  test('without a stock the lists say what is needed, and no prices', () => {
+    const { stock, ...plan } = wholeBench();
+    const result = planWorktop(plan);
+    const shopping = shoppingPlan(result);
+    expect([shopping.totalPrice, shopping.boundPrice, shopping.checks, shopping.status]).toEqual([
+      null,
+      null,
+      [],
+      'pass',
+    ]);
+    const rows = csvParse(shoppingList(result));
+    expect(rows.map(({ item, count, size }) => [item, count, size]).slice(0, 2)).toEqual([
+      ['rough boards', '5', 'at least 1529.6 × 136 × 50.5 mm'],
+      ['glue: PVA glue', '', `${Math.ceil(result.glueUp?.glueMassG ?? 0)} g`],
+    ]);
+    expect(rows.every(({ price }) => price === '')).toBe(true);
+    expect(csvParse(cutList(result)).map(({ part, count }) => [part, count])).toEqual([
+      ['board of the top', '5'],
+      ['brass cutting guide', '1'],
+    ]);
+  });
+
+  test('a plan without a glue-up or a strip still names its screws and its finish', () => {
+    const result = planWorktop(bench());
+    expect(csvParse(cutList(result))).toHaveLength(0);
+    expect(csvParse(shoppingList(result)).map(({ item }) => item)).toEqual(['screws that hold the top']);
+  });
+
+  test('boards that are too few fail, and say how many are missing', () => {
+    const { boards } = wholeBench().stock as Stock;
+    const few = withStock({ boards: boards.filter(({ name }) => name !== 'A' && name !== 'E') });
+    expect(verdict(few, 'boards')).toMatchObject({ status: 'fail', margin: { thereIs: 3, atLeast: 5 } });
+    expect(verdict(few, 'boards')?.says).toMatch(
+      /^stock\.boards: 2 of 5 boards can't be had .*1529\.6 mm × 136\.0 mm/,
+    );
+    const short = withStock({ boards: boards.map((board) => ({ ...board, lengthMm: 1500 })) });
+    expect(verdict(short, 'boards')).toMatchObject({ status: 'fail', margin: { thereIs: 0, atLeast: 5 } });
+  });
+
+  test('a part that comes out of no bar fails by its name, and the others are cut', () => {
+    const { bars } = wholeBench().stock as Stock;
+    const parts = bars?.parts.map((part) => (part.name === 'rail' ? { ...part, lengthMm: 2995 } : part));
+    const shopping = shop(withStock({ bars: { ...bars, parts } as Stock['bars'] }));
+    const check = shopping.checks.find(({ id }) => id === 'bars');
+    expect(check?.status).toBe('fail');
+    expect(check?.says).toMatch(/^stock\.bars\.parts, rail: 2995\.0 mm comes out of no bar tube 40 × 40 × 3/);
+    expect(shopping.bars[0]?.cuts.flatMap(({ pieces }) => pieces.map(({ name }) => name)).sort()).toEqual([
+      ...Array.from({ length: 4 }, () => 'foot'),
+      ...Array.from({ length: 4 }, () => 'leg'),
+    ]);
+  });
+
+  test('a liquid that is short and not on offer fails', () => {
+    expect(verdict(withStock({ containers: [] }), 'liquids')).toMatchObject({
+      status: 'fail',
+      says: expect.stringMatching(/^stock\.containers: \d+ mL of varnish is missing, and no container/),
+    });
+  });
+
+  test.each<[string, Partial<Stock>, RegExp]>([
+    [
+      'a container of something else',
+      { containers: [{ liquid: 'varnsh', volumeMl: 250, eachPrice: 1 }] },
+      /stock\.containers\[0\]\.liquid to be the name of one of the liquids of finish: "varnish", "mineral spirits", got varnsh$/,
+    ],
+    [
+      'a price of thirds of a cent',
+      { containers: [{ liquid: 'varnish', volumeMl: 250, eachPrice: 1.003 }] },
+      /stock\.containers\[0\]\.eachPrice to be a price of at most two decimals, got 1\.003$/,
+    ],
+    [
+      'a board that is all trim',
+      { boardEdgeTrimMm: 80 },
+      /stock\.boards\[1\]\.widthMm to be more than both trims and a saw cut, 163 mm, got 150$/,
+    ],
+  ])('%s is refused by its path', (_, changes, message) => {
+    expect(() => planWorktop(withStock(changes))).toThrow(message);
+  });
+});
+
+describe('laws', () => {
+  const board = fc.record({
+    lengthMm: fc.integer({ min: 1000, max: 5000 }),
+    // Two strips of 136 mm and a cut do not go into 270.
+    widthMm: fc.integer({ min: 120, max: 270 }),
+    thicknessMm: fc.constantFrom(45, 51, 54),
+    eachPrice: fc.integer({ min: 1000, max: 9000 }).map((cents) => cents / 100),
+  });
+  const boards = fc
+    .array(board, { minLength: 1, maxLength: 7 })
+    .map((all) => all.map((one, i): OfferedBoard => ({ ...one, name: `board ${i}`, defects: [] })));
+
+  /** The least price of enough boards by trying every set of them; `null` where all are too few. */
+  function leastPrice(offered: readonly OfferedBoard[]): number | null {
+    const gives = offered.map(({ lengthMm, widthMm, thicknessMm }) =>
+      widthMm >= 136 + 4 && thicknessMm > 50.45 ? Math.floor((lengthMm - 40 + 3) / (1529.55 + 3)) : 0,
+    );
+    const sets = Array.from({ length: 2 ** offered.length }, (_, set) =>
+      offered.map((one, i) => ({ ...one, gives: gives[i] as number })).filter((_one, i) => (set >> i) % 2),
+    );
+    const prices = sets
+      .filter((set) => set.reduce((sum, one) => sum + one.gives, 0) >= 5)
+      .map((set) => set.reduce((sum, { eachPrice }) => sum + eachPrice, 0));
+    return prices.length ? Math.min(...prices) : null;
+  }
+
+  test('no set of boards that gives enough costs less', () => {
+    let found = 0;
+    fc.assert(
+      fc.property(boards, (offered) => {
+        const least = leastPrice(offered);
+        const { offer } = shop(withStock({ boards: offered })).boards ?? {};
+        if (least === null) {
+          expect(offer?.missingCount).toBeGreaterThan(0);
+          return;
+        }
+        found += 1;
+        expect(offer?.missingCount).toBe(0);
+        expect(offer?.boundPrice).toBeLessThanOrEqual(least + 1e-6);
+        expect(offer?.totalPrice).toBeGreaterThanOrEqual(least - 1e-6);
+        if (offer?.proven) expect(offer.totalPrice).toBeCloseTo(least, 6);
+      }),
+      { numRuns: 100 },
+    );
+    expect(found).toBeGreaterThan(10);
+  });
+
+  test('what is cut and what is missing is what is needed, inside the trims and in one place each', () => {
+    fc.assert(
+      fc.property(boards, fc.integer({ min: 0, max: 3000 }), (offered, xMm) => {
+        const knotty = offered.map((one) => ({
+          ...one,
+          defects: [{ xMm: Math.min(xMm, one.lengthMm - 50), yMm: 50, lengthMm: 50, widthMm: 20 }],
+        }));
+        const { offer } = shop(withStock({ boards: knotty })).boards ?? {};
+        const cut = (offer?.buy ?? []).flatMap(({ parts }) => parts);
+        expect(cut.length + (offer?.missingCount ?? 0)).toBe(5);
+        for (const { parts, lengthMm, widthMm, boardId } of offer?.buy ?? []) {
+          const knot = knotty.find(({ name }) => name === boardId)?.defects ?? [];
+          for (const [i, part] of parts.entries()) {
+            expect(part.xMm).toBeGreaterThanOrEqual(20 - 1e-6);
+            expect(part.yMm).toBeGreaterThanOrEqual(2 - 1e-6);
+            expect(part.xMm + part.lengthMm).toBeLessThanOrEqual(lengthMm - 20 + 1e-6);
+            expect(part.yMm + part.widthMm).toBeLessThanOrEqual(widthMm - 2 + 1e-6);
+            for (const other of [...knot, ...parts.slice(0, i)]) {
+              const apart =
+                part.xMm + part.lengthMm <= other.xMm + 1e-6 ||
+                other.xMm + other.lengthMm <= part.xMm + 1e-6 ||
+                part.yMm + part.widthMm <= other.yMm + 1e-6 ||
+                other.yMm + other.widthMm <= part.yMm + 1e-6;
+              expect(apart).toBe(true);
+            }
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('any names come back from the lists as they were', () => {
+    const name = fc
+      .string({ minLength: 1, maxLength: 40, unit: 'grapheme' })
+      .filter((text) => /^(?=.*\S)\P{Cc}*$/u.test(text) && text.length <= 40);
+    fc.assert(
+      fc.property(name, name, (boardName, liquid) => {
+        fc.pre(liquid !== 'mineral spirits');
+        const plan = withStock({ containers: [{ liquid, volumeMl: 500, eachPrice: 9 }] });
+        const { boards: some = [] } = plan.stock ?? {};
+        const [first, ...rest] = some;
+        const named = {
+          ...plan,
+          finish: { ...plan.finish, product: { ...plan.finish.product, name: liquid } },
+          stock: {
+            ...(plan.stock as Stock),
+            boards: [
+              { ...(first as OfferedBoard), name: boardName },
+              ...rest.map((one, i) => ({ ...one, name: `${boardName} ${i}` })),
+            ],
+          },
+        };
+        const result = planWorktop(named);
+        const bought = csvParse(shoppingList(result)).map(({ item }) => item);
+        expect(bought).toContain(`board ${boardName}`);
+        expect(bought).toContain(liquid);
+        expect(csvParse(cutList(result)).map(({ from }) => from)).toContain(boardName);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
