@@ -83,7 +83,7 @@ export const baseField = section<Base>('The base under the top.', {
   members: list('What the top lies on.', obstacle('A member of the base.'), 1, 100),
   fixedLineMm: open(figure('Where the top is held, from the front edge.', position)),
   shankDiameterMm: figure('Diameter of the screws where they pass through the base.', { min: 1, max: 20 }),
-  slotClearanceMm: figure('Room left at each end of a slot.', gap),
+  slotClearanceMm: figure('Room left at each end of a slot.', { min: 0, max: 50 }),
   screwClearanceMm: figure('Least distance that a hole’s rim keeps from a screw.', gap),
   fixings: list(
     'The screws through the base into the top.',

@@ -1,6 +1,6 @@
 import type { SlidingPart } from './base.ts';
 import { type Claim, type Conflict, claim, inOrder, oneOf, ownNames } from './claim.ts';
-import { MOST_HOLES } from './limits.ts';
+import { MOST_HOLES, position } from './limits.ts';
 import type { Plan } from './plan.ts';
 import { glueUpClaims, screwClaims, shopClaims, stripClaims } from './section-claims.ts';
 import { calendarClaims, finishClaims, stockClaims } from './stock-claims.ts';
@@ -39,6 +39,39 @@ function holeClaims({ top, holes }: Plan): Claim[] {
   ];
 }
 
+/** Nothing slides so far that its place would be a slip of the pen. */
+function reachClaims({ base }: Plan): Claim[] {
+  return (base.sliding ?? []).flatMap((part, i) => {
+    const carried = [
+      ...base.members.filter(({ name }) => part.members.includes(name)),
+      ...base.fixings.filter(({ name }) => part.fixings.includes(name)),
+    ];
+    const along = part.widensTowards === 'left' || part.widensTowards === 'right';
+    const sign = part.widensTowards === 'right' || part.widensTowards === 'back' ? 1 : -1;
+    return (['leastSlideMm', 'mostSlideMm'] as const).map((end) => {
+      const farthest = carried.every(({ xMm, yMm }) => {
+        const atMm = (along ? xMm : yMm) + sign * part[end];
+        return atMm >= position.min && atMm <= position.max;
+      });
+      const allowed = `such that all it carries stays between ${position.min} and ${position.max} mm`;
+      return claim(`base.sliding.${i}.${end}`, farthest, allowed, part[end]);
+    });
+  });
+}
+
+/** So many pairs of a hole and a thing it may meet can be searched. */
+const MOST_PAIRS = 1_000_000;
+
+/** A search looks at every hole beside everything. */
+function searchClaims({ top, base, holes }: Plan): Claim[] {
+  const open = holes.first === 'choose' || (base.sliding ?? []).some(({ slideMm }) => slideMm === 'choose');
+  const things = base.members.length + base.fixings.length + top.inlays.length + edges.length;
+  const most = Math.floor(MOST_PAIRS / things);
+  const given = holes.columns * holes.rows;
+  const allowed = `with the rows at most ${most} holes where their place or a slide is to be chosen over ${things} things; these are ${given}`;
+  return [claim('holes.columns', !open || given <= most, allowed, holes.columns)];
+}
+
 function slideClaims(base: Plan['base']): Claim[] {
   const once = (part: SlidingPart, i: number, list: 'members' | 'fixings') =>
     part[list].flatMap((name, j) => {
@@ -71,6 +104,8 @@ export const conflictsOf = (plan: Plan): Conflict[] =>
     ...finishClaims(plan),
     ...nameClaims(plan),
     ...slideClaims(plan.base),
+    ...reachClaims(plan),
+    ...searchClaims(plan),
     ...glueUpClaims(plan),
     ...screwClaims(plan),
     ...stripClaims(plan),

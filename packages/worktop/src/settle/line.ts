@@ -31,9 +31,6 @@ const SAME_LINE_MM = 1e-7;
 /** Differences that are not worth choosing by, mm. */
 const SAME_MM = 1e-6;
 
-/** Where planned positions may be, mm. */
-const FARTHEST_MM = 10_000;
-
 /** The part that takes a fixing along across the grain, if its slide is open. */
 const openAcross = ({ plan }: Question, name: string) =>
   plan.base.sliding?.find(
@@ -152,7 +149,6 @@ export function chooseLine(question: Question): ChosenLine {
   const [, wide] = endsOf(question);
   const near = linesOf(question)
     .map((line) => ({ line, before: holdOn(question, wide, line(wide.fixings)) }))
-    .filter(({ before }) => Math.abs(before.fixedLineMm) <= FARTHEST_MM)
     .sort((a, b) => verdict(merits(b.before, a.before)));
   const moving = fixings.some(({ name }) => openAcross(question, name));
   const tried: HeldAt[] = [];
