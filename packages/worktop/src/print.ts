@@ -4,3 +4,4 @@
  * @module worktop/print
  */
 export { type Paper, papers } from './pdf.ts';
+export { type PrintedTemplate, printTemplate, type TemplatePaper } from './print-template.ts';
