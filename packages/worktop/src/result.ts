@@ -1,3 +1,4 @@
+import type { Conflict } from '@scantling/grids';
 import type { Citation, Unit } from '@scantling/rules';
 import type { PlannedAccessory } from './parts/accessories.ts';
 import type { PlannedCables } from './parts/cables.ts';
@@ -74,6 +75,9 @@ export interface PlannedHole extends Point {
 
 /** A hole that is left out. */
 export interface BlockedHole extends PlannedHole {
+  /** Everything that it would come too near to, with the clearance there is and the one asked for. */
+  readonly conflicts: readonly Conflict[];
+  /** The same as a sentence. */
   readonly why: string;
 }
 

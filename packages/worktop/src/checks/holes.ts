@@ -1,18 +1,32 @@
 import { millimetres, thereIs } from '../lengths.ts';
-import type { Check, Computed, Status } from '../result.ts';
+import type { BlockedHole, Check, Computed, Margin, Status } from '../result.ts';
 import { figure, insideMm, least, overlap } from './check.ts';
+import { type KindOfThing, nearestOf } from './nearest.ts';
 
-export function checkHoles({ plan, holes, blockedHoles }: Computed): Check {
-  const tightest = least(holes, ({ clearanceMm }) => clearanceMm);
-  const leftOut = plan.holes.blocked === 'leave out' && tightest !== null;
+/** What the verdict turns on: the tightest of the holes that are bored, or the worst of those that may not be. */
+function marginOf(kinds: readonly KindOfThing[], blocked: readonly BlockedHole[]): Margin | null {
+  const pairs = [...kinds.map(({ tightest }) => tightest), ...blocked.flatMap(({ conflicts }) => conflicts)];
+  const worst = least(pairs, ({ clearanceMm, neededMm }) => clearanceMm - neededMm);
+  return worst && { thereIs: worst.clearanceMm, atLeast: worst.neededMm, unit: 'mm' };
+}
+
+export function checkHoles(computed: Computed): Check {
+  const { plan, holes, blockedHoles } = computed;
+  const kinds = nearestOf(computed);
+  const leftOut = plan.holes.blocked === 'leave out' && holes.length > 0;
   const blocked = blockedHoles.map(
     ({ row, column, xMm, yMm, why }) =>
       `holes: row ${row}, column ${column} at x ${millimetres(xMm)}, y ${millimetres(yMm)}: ${why}`,
   );
-  const clear = tightest
-    ? `${holes.length} holes stay clear, all year. The tightest is row ${tightest.row}, column ${tightest.column}: ${thereIs(tightest.clearanceMm)} beside ${tightest.nearest}.`
+  const nearest = kinds.map(
+    ({ kind, nearest: { hole, beside, clearanceMm } }) =>
+      `${kind}: ${thereIs(clearanceMm)} at row ${hole.row}, column ${hole.column}, beside ${beside}`,
+  );
+  const clear = holes.length
+    ? `${holes.length} holes stay clear, all year. Nearest to ${nearest.join('; ')}.`
     : 'No hole stays clear.';
   const advice = leftOut ? 'Left out:' : 'Move holes.first, change the pitch, or move what is in the way:';
+  const margin = marginOf(kinds, leftOut ? [] : blockedHoles);
   return {
     id: 'holes',
     title: 'Holes miss the base, the inlays, the screws and the edges',
@@ -21,9 +35,10 @@ export function checkHoles({ plan, holes, blockedHoles }: Computed): Check {
     figures: [
       figure('holes', holes.length, '1'),
       figure('blocked', blocked.length, '1'),
-      ...(tightest ? [figure('tightest clearance', tightest.clearanceMm, 'mm')] : []),
+      ...kinds.map(({ kind, nearest }) => figure(`least clearance to ${kind}`, nearest.clearanceMm, 'mm')),
     ],
-    rules: ['grids/clearance-over-seasons', 'movement/width-change'],
+    ...(margin && { margin }),
+    rules: ['grids/clearance-over-seasons', 'grids/clearance-to-rectangle', 'movement/width-change'],
   };
 }
 
@@ -51,6 +66,7 @@ export function checkInlays({ plan: { top } }: Computed): Check {
     status,
     says: wrong.length ? wrong.join('\n') : fine,
     figures: edge ? [figure('to the nearest edge', insideMm(edge, panel), 'mm')] : [],
+    ...(edge && !crossing.length && { margin: { thereIs: insideMm(edge, panel), atLeast: 0, unit: 'mm' } }),
     rules: [],
   };
 }

@@ -1,14 +1,17 @@
+import { toRectangleMm } from '../geometry.ts';
 import { needed, thereIs } from '../lengths.ts';
-import { slotRectangle } from '../parts/fixings.ts';
+import { holdsTop, slotRectangle } from '../parts/fixings.ts';
 import type { Check, Computed, PlannedFixing, Status } from '../result.ts';
-import { figure, insideMm, least, overlap } from './check.ts';
+import { figure, insideMm, least } from './check.ts';
+
+const ROUNDING = 1e-9;
 
 const path = (plan: Computed['plan'], { name }: PlannedFixing) =>
   `base.fixings[${plan.base.fixings.findIndex((fixing) => fixing.name === name)}] (${name})`;
 
 export function checkSlots({ plan, fixings }: Computed): Check {
   const spare = ({ slotMm, neededSlotMm }: PlannedFixing) => slotMm - neededSlotMm;
-  const short = fixings.filter((fixing) => !(spare(fixing) >= -1e-9));
+  const short = fixings.filter((fixing) => !(spare(fixing) >= -ROUNDING));
   const tightest = least(fixings, spare);
   const says = short.length
     ? short.map(
@@ -22,11 +25,24 @@ export function checkSlots({ plan, fixings }: Computed): Check {
     status: short.length ? 'fail' : 'pass',
     says: says.join('\n'),
     figures: tightest
-      ? [figure('tightest slot', tightest.slotMm, 'mm'), figure('needed there', tightest.neededSlotMm, 'mm')]
+      ? [
+          figure('tightest slot', tightest.slotMm, 'mm'),
+          figure('needed there', tightest.neededSlotMm, 'mm'),
+          figure(
+            'longest travel',
+            Math.max(...fixings.map(({ swellMm, shrinkMm }) => swellMm + shrinkMm)),
+            'mm',
+          ),
+        ]
       : [],
+    ...(tightest && { margin: { thereIs: tightest.slotMm, atLeast: tightest.neededSlotMm, unit: 'mm' } }),
     rules: ['fastening/fixing-travel', 'fastening/slot-length', 'movement/width-change'],
   };
 }
+
+/** What a screw stands under whose depth nothing says; that of the strip is known where screws are planned. */
+const depthUnknown = ({ top, strip, screws }: Computed['plan']) =>
+  top.inlays.filter(({ name }) => !(screws && strip && strip.inlay === name));
 
 /** A slot needs metal around it, a screw needs wood above it, and the fixed line needs something that holds it. */
 export function checkScrews({ plan, fixings }: Computed): Check {
@@ -38,14 +54,16 @@ export function checkScrews({ plan, fixings }: Computed): Check {
     const held = base.members.some((member) => insideMm(slot, member) >= 0);
     return held ? [] : [`${path(plan, fixing)}: its slot lies in no member of the base`];
   });
-  const under = slots.flatMap(({ fixing, slot }) =>
-    top.inlays
-      .filter((inlay) => overlap(slot, inlay))
+  const under = fixings.flatMap((fixing) =>
+    depthUnknown(plan)
+      .filter((inlay) => toRectangleMm(fixing, inlay) < base.shankDiameterMm / 2)
       .map((inlay) => `${path(plan, fixing)}: stands under ${inlay.name}; keep its point short of it`),
   );
   const play = base.shankDiameterMm + 2 * base.slotClearanceMm;
-  const holding = fixings.filter(
-    ({ yMm, slotMm }) => Math.abs(yMm - base.fixedLineMm) <= base.slotClearanceMm && slotMm <= play + 1e-9,
+  const holding = fixings.filter((fixing) => holdsTop(base, fixing));
+  const metal = least(
+    fixings.flatMap(({ leftInMemberMm }) => (leftInMemberMm === null ? [] : [leftInMemberMm])),
+    (mm) => mm,
   );
   const loose = holding.length
     ? []
@@ -62,6 +80,7 @@ export function checkScrews({ plan, fixings }: Computed): Check {
     figures: [
       figure('screws', fixings.length, '1'),
       figure('screws holding the fixed line', holding.length, '1'),
+      ...(metal === null ? [] : [figure('least metal beyond a slot', metal, 'mm')]),
     ],
     rules: ['fastening/slot-length'],
   };
