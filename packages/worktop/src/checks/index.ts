@@ -15,6 +15,7 @@ import { checkStripMovement } from './strip-movement.ts';
 import { checkStripRabbet } from './strip-rabbet.ts';
 import { checkStripScrews } from './strip-screws.ts';
 import { checkTemplate } from './template.ts';
+import { checkWashers } from './washers.ts';
 import { checkMoisture, checkSpecies } from './wood.ts';
 
 /** What is asked of a section that the plan leaves out has no answer. */
@@ -33,6 +34,7 @@ const questions: readonly ((computed: Computed) => Check | null)[] = [
   checkScrews,
   checkThroughFace,
   checkEngagement,
+  checkWashers,
   checkCover,
   checkTemplate,
   checkAccessories,
