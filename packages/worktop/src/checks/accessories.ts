@@ -28,7 +28,7 @@ const help = ({ fit }: PlannedAccessory, { pins, mostHoleMm }: Accessory) => {
   if (!slot) return 'Larger holes, thinner pins or pins nearer together across the grain would';
   const along = slot.axis === 'x' ? 'along' : 'across';
   const pin = pins[slot.index];
-  return `One slot would do: ${along} the grain, ${needed(slot.lengthMm + mostHoleMm)} long overall, for the pin at x ${pin?.xMm}, y ${pin?.yMm}; or larger holes, or thinner pins`;
+  return `A slot for one pin would do: ${along} the grain, ${needed(slot.lengthMm + mostHoleMm)} long overall, for the pin at x ${pin?.xMm}, y ${pin?.yMm}; or larger holes, or thinner pins`;
 };
 
 function sentence(one: PlannedAccessory, asked: Accessory, path: string): string {
