@@ -1,7 +1,18 @@
+import { recheckAccessories } from './recheck/accessories.ts';
+import { recheckCables } from './recheck/cables.ts';
+import { recheckCalendar } from './recheck/calendar.ts';
 import type { Finding } from './recheck/finding.ts';
+import { recheckFinish } from './recheck/finish.ts';
 import { recheckFixings } from './recheck/fixings.ts';
+import { recheckGlueUp } from './recheck/glue-up.ts';
 import { recheckHoles } from './recheck/holes.ts';
+import { recheckLift } from './recheck/lift.ts';
 import { recheckMovement } from './recheck/movement.ts';
+import { recheckSag } from './recheck/sag.ts';
+import { recheckScrews } from './recheck/screws.ts';
+import { recheckShop } from './recheck/shop.ts';
+import { recheckStrip } from './recheck/strip.ts';
+import { recheckTemplate } from './recheck/template.ts';
 import { recheckVerdicts } from './recheck/verdicts.ts';
 import type { WorktopPlan } from './result.ts';
 
@@ -13,7 +24,23 @@ export interface Recheck {
   readonly findings: readonly Finding[];
 }
 
-const questions = [recheckMovement, recheckHoles, recheckFixings, recheckVerdicts];
+const questions = [
+  recheckMovement,
+  recheckGlueUp,
+  recheckHoles,
+  recheckFixings,
+  recheckScrews,
+  recheckStrip,
+  recheckTemplate,
+  recheckAccessories,
+  recheckSag,
+  recheckLift,
+  recheckCables,
+  recheckShop,
+  recheckFinish,
+  recheckCalendar,
+  recheckVerdicts,
+];
 
 /**
  * Recomputes the claims of a finished plan from the plan alone, by other code than made it: other constants of the same
