@@ -1,8 +1,6 @@
-import { parseLength } from '@scantling/units';
-import { csvParse } from 'd3-dsv';
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
-import { holeTable, planDrawing, planReport, planWorktop } from '../src/index.ts';
+import { planDrawing, planWorktop } from '../src/index.ts';
 import { bench } from './bindery-bench.ts';
 
 type Attributes = Record<string, string>;
@@ -122,29 +120,4 @@ describe('drawing', () => {
     }
     expect(huge).toContain('1:100');
   });
-});
-
-test('the hole table reads back as the holes', () => {
-  const rows = csvParse(holeTable(result));
-  expect(rows).toHaveLength(result.holes.length);
-  rows.forEach((row, i) => {
-    const hole = result.holes[i];
-    expect([Number(row.row), Number(row.column)]).toEqual([hole?.row, hole?.column]);
-    expect(Math.abs(Number(row.x_mm) - (hole?.xMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
-    expect(Math.abs(Number(row.y_mm) - (hole?.yMm ?? Number.NaN))).toBeLessThanOrEqual(0.005 + 1e-9);
-    expect(Math.abs(parseLength(row.x_in ?? '') - (hole?.xMm ?? Number.NaN))).toBeLessThanOrEqual(
-      25.4 / 128 + 1e-9,
-    );
-    expect(Math.abs(parseLength(row.y_in ?? '') - (hole?.yMm ?? Number.NaN))).toBeLessThanOrEqual(
-      25.4 / 128 + 1e-9,
-    );
-  });
-});
-
-test('the report names each check, each screw and each caution', () => {
-  const report = planReport(result);
-  for (const { title } of result.checks) expect(report).toContain(title);
-  for (const { name } of result.fixings) expect(report).toContain(name);
-  for (const caution of result.cautions) expect(report).toContain(caution);
-  expect(report).not.toMatch(/NaN|undefined|-0\b/);
 });

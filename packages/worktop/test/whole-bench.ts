@@ -20,7 +20,7 @@ export const wholeBench = (): Plan => {
       },
     },
     screws: {
-      ...{ lengthMm: 50, stockLengthsMm: [40, 45, 50, 60], layersMm: [2, 5], washerDiameterMm: 20 },
+      ...{ lengthMm: 45, stockLengthsMm: [40, 45, 50, 60], layersMm: [2, 5], washerDiameterMm: 20 },
       ...{ threadShare: 0.6, tipLengthMm: 6, leastThreadMm: 18, leastStockMm: 5, leadHoleShare: 1 },
       ...{ leadBitTipLengthMm: 1.5, shankBitTipLengthMm: 2.5, stopLengthMm: 12 },
     },
@@ -37,7 +37,7 @@ export const wholeBench = (): Plan => {
     },
     accessories: [
       {
-        ...{ name: 'sewing frame', leastPinMm: 15.7, mostPinMm: 15.75, leastHoleMm: 15.9, mostHoleMm: 16 },
+        ...{ name: 'sewing frame', leastPinMm: 15.7, mostPinMm: 15.75, leastHoleMm: 16.6, mostHoleMm: 16.7 },
         pins: [
           { xMm: 0, yMm: 0 },
           { xMm: 448, yMm: 0 },
@@ -64,6 +64,10 @@ export const wholeBench = (): Plan => {
       ...{ air: { temperatureC: 20, relativeHumidityPct: 50 }, surfaceC: 19, dewPointMarginK: 3 },
       ...{ allowedAbovePct: 2, allowedBelowPct: 2, leastTemperatureC: 15, mostTemperatureC: 30 },
       ...{ leastHumidityPct: 30, mostHumidityPct: 70, mostMoisturePct: 12 },
+    },
+    drilling: {
+      ...{ safeHeightMm: 25, retractPlaneMm: 3, betweenHolesAt: 'safe height', belowUndersideMm: 3 },
+      ...{ peckMm: 15, feedMmPerMin: 300, speedRpm: 1500, spindleStartMs: 3000 },
     },
     finish: { ...plan.finish, product: { ...plan.finish.product, onHandMl: 40 } },
     stock: {

@@ -1,10 +1,6 @@
+import { clock } from '../clock.ts';
 import type { Check, Computed } from '../result.ts';
 import { figure } from './check.ts';
-
-const clock = (hours: number) => {
-  const minutes = Math.round(hours * 60);
-  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
-};
 
 /** A day that is missed is a plan that does not hold; a coat that comes late only costs sanding. */
 export function checkCalendar({ plan, calendar }: Computed): Check | null {
