@@ -4,6 +4,7 @@
  * @module worktop
  */
 export { planDrawing } from './drawing.ts';
+export { drillingProgram } from './drilling-program.ts';
 export { holeTable } from './hole-table.ts';
 export type * from './lists/bars.ts';
 export type * from './lists/boards.ts';
@@ -23,6 +24,7 @@ export type * from './parts/shop.ts';
 export type * from './parts/strip.ts';
 export type { PlannedTemplate, SteppedHoleError, TemplateStep } from './parts/template.ts';
 export type * from './plan/base.ts';
+export type * from './plan/drilling.ts';
 export type * from './plan/finish.ts';
 export type * from './plan/holes.ts';
 export type * from './plan/load.ts';

@@ -1,5 +1,6 @@
 import type { SlidingPart } from './base.ts';
 import { type Claim, type Conflict, claim, inOrder, oneOf, ownNames } from './claim.ts';
+import { drillingClaims } from './drilling.ts';
 import { MOST_HOLES, position } from './limits.ts';
 import type { Plan } from './plan.ts';
 import { glueUpClaims, screwClaims, shopClaims, stripClaims } from './section-claims.ts';
@@ -114,6 +115,7 @@ export const conflictsOf = (plan: Plan): Conflict[] =>
     ...templateClaims(plan),
     ...accessoryClaims(plan),
     ...shopClaims(plan),
+    ...drillingClaims(plan),
     ...calendarClaims(plan),
     ...stockClaims(plan),
   ]

@@ -1,4 +1,5 @@
 import { type Base, baseField, type SlidingPart } from './base.ts';
+import { type Drilling, drillingField } from './drilling.ts';
 import { list, optional, section, text } from './field.ts';
 import {
   type Air,
@@ -46,6 +47,7 @@ export interface Plan {
   readonly finish: Finish;
   readonly calendar?: Calendar | undefined;
   readonly shop?: Shop | undefined;
+  readonly drilling?: Drilling | undefined;
   readonly stock?: Stock | undefined;
 }
 
@@ -82,5 +84,6 @@ export const planField = section<Omit<Plan, 'version'>>('What is to be built.', 
   finish: finishField,
   calendar: optional(calendarField),
   shop: optional(shopField),
+  drilling: optional(drillingField),
   stock: optional(stockField),
 });
