@@ -91,7 +91,7 @@ export interface CutBars {
   readonly longestOffcutMm: number;
 }
 
-/** Steps of work for the price, under a second on a common machine of 2025, and for the offcut, about a millisecond. */
+/** Steps of work for the price, about a second on a common machine of 2025, and for the offcut, about a millisecond. */
 const PRICE_STEPS = 10_000_000;
 const OFFCUT_STEPS = 3000;
 
@@ -108,11 +108,10 @@ const MOST_PARTS_FOR_OFFCUT = 200;
  * nanometres, parts, cuts and trims rounded up, bars down.
  *
  * The price is proven: purchases are taken in order of price, and each that is passed over is refuted by weights of
- * the parts that no bar can hold enough of, or by trying every way. The work allowed, under a second, proves nearly
- * all jobs of 60 parts of up to 30 lengths; of 60 lengths from three bars, two in three. Where it runs out, the plan
- * is the best found, and `boundPrice` says how far it may be from the least. Of up to 200 parts it then moves pieces
- * between bars to keep the longest single offcut it finds; that is not proven. The order of parts and bars does not
- * matter.
+ * the parts that no bar can hold enough of, or by trying every way. The work allowed, about a second, proves jobs of 60
+ * parts of any number of lengths, nearly all in milliseconds. Where it runs out, the plan is the best found, and
+ * `boundPrice` says how far it may be from the least. Of up to 200 parts it then moves pieces between bars to keep the
+ * longest single offcut it finds; that is not proven. The order of parts and bars does not matter.
  *
  * @throws RangeError where a field is missing or outside its limits, where a part is longer than any bar can give, and
  *   where the bars that there are do not suffice.

@@ -1,11 +1,23 @@
 import fc from 'fast-check';
 import type { CutBarsInput } from '../src/index.ts';
 
-/** Parts of whole millimetres and bars of several lengths and prices, some of them few; the first bar takes any part. */
-export const jobArb = (most: { parts: number; kinds: number; bars: number }): fc.Arbitrary<CutBarsInput> =>
+/**
+ * Parts of whole millimetres and bars of several lengths and prices, some of them few; the first bar takes any part.
+ * Where the fewest different lengths are given, there are as many.
+ */
+export const jobArb = (most: {
+  parts: number;
+  kinds: number;
+  bars: number;
+  fewestKinds?: number;
+  shortestMm?: number;
+}): fc.Arbitrary<CutBarsInput> =>
   fc
     .record({
-      lengths: fc.uniqueArray(fc.integer({ min: 100, max: 1990 }), { minLength: 1, maxLength: most.kinds }),
+      lengths: fc.uniqueArray(fc.integer({ min: most.shortestMm ?? 100, max: 1990 }), {
+        minLength: most.fewestKinds ?? 1,
+        maxLength: most.kinds,
+      }),
       counts: fc.array(fc.integer({ min: 1, max: Math.ceil((2 * most.parts) / most.kinds) }), {
         minLength: most.kinds,
         maxLength: most.kinds,
@@ -40,3 +52,37 @@ export const jobArb = (most: { parts: number; kinds: number; bars: number }): fc
         ...{ kerfMm, endTrimMm },
       };
     });
+
+/** Numbers between 0 and 1, the same every time (xorshift32). */
+function numbers(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return (state >>> 0) / 2 ** 32;
+  };
+}
+
+/** A job of a workshop: 60 parts of up to so many lengths, from bars whose prices nearly go by their length. */
+export function shopJob(
+  seed: number,
+  { kinds, shortestMm, barsMm }: { kinds: number; shortestMm: number; barsMm: readonly number[] },
+): CutBarsInput {
+  const next = numbers(seed * 2654435761);
+  const drawn = Array.from({ length: kinds }, () => shortestMm + Math.floor(next() * (2000 - shortestMm)));
+  const lengths = [...new Set(drawn)];
+  return {
+    parts: lengths.map((lengthMm, i) => ({
+      name: `part ${i}`,
+      lengthMm,
+      count: Math.floor(60 / lengths.length) + Number(i < 60 % lengths.length),
+    })),
+    bars: barsMm.map((lengthMm) => ({
+      name: `${lengthMm} mm`,
+      lengthMm,
+      eachPrice: Math.round(lengthMm * (0.9 + 0.2 * next())) / 100,
+    })),
+    ...{ kerfMm: 3, endTrimMm: 0 },
+  };
+}

@@ -54,6 +54,21 @@ describe('cutBars beside other ways to the same price', () => {
     expect(compared).toBe(60);
   }, 120_000);
 
+  test('HiGHS agrees on jobs of 20 to 60 different lengths', () => {
+    let most = 0;
+    const many = jobArb({ parts: 60, kinds: 60, bars: 4, fewestKinds: 20, shortestMm: 550 });
+    fc.assert(
+      fc.property(many, (job) => {
+        const plan = cutBars(job);
+        expect(plan.proven).toBe(true);
+        expect(leastPriceByHighs(job)).toBeCloseTo(plan.totalPrice, 5);
+        most = Math.max(most, job.parts.length);
+      }),
+      { numRuns: 10, seed: 2 },
+    );
+    expect(most).toBeGreaterThanOrEqual(40);
+  }, 120_000);
+
   test.each([720, 760])('HiGHS agrees on 60 parts of as many lengths from %s mm', (shortest) => {
     const parts = Array.from({ length: 60 }, (_, i) => ({
       ...{ name: `part ${i}`, count: 1 },

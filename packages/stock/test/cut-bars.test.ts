@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { leastPrice } from '../src/bars/least-price.ts';
 import { type CutBarsInput, cutBars } from '../src/index.ts';
+import { shopJob } from './bar-arbitraries.ts';
 import u120 from './printed-bars/u120.json' with { type: 'json' };
 
 const part = (lengthMm: number, count: number, name = `${lengthMm}`) => ({ name, lengthMm, count });
@@ -188,6 +189,36 @@ describe('cutBars, what it refuses and where it stops', () => {
     expect(plan.proven).toBe(plan.totalPrice === plan.boundPrice);
   });
 
+  test('100 000 parts of one length and as many names: each is cut once', () => {
+    const parts = Array.from({ length: 100_000 }, (_, i) => part(700, 1, `part ${i}`));
+    const plan = cutBars({
+      parts,
+      bars: [{ name: 'bar', lengthMm: 2809, eachPrice: 1 }],
+      kerfMm: 3,
+      endTrimMm: 0,
+    });
+    // Four of 700 and three cuts of 3 fill a bar.
+    expect(plan).toMatchObject({ totalPrice: 25_000, proven: true });
+    expect(new Set(plan.bars.flatMap(({ pieces }) => pieces.map(({ name }) => name))).size).toBe(100_000);
+  });
+
+  test('thousands of bars of which there are not enough of the cheapest: the bound knows how many there are', () => {
+    const lengths = Array.from({ length: 40 }, (_, i) => 300 + (((i + 1) * 16807) % 1700));
+    const bars = [
+      { name: 'long', lengthMm: 6000, eachPrice: 10, count: 500 },
+      { name: 'middle', lengthMm: 5000, eachPrice: 8.1, count: 700 },
+      { name: 'short', lengthMm: 3300, eachPrice: 5.7 },
+    ];
+    const plan = cutBars(job({ parts: lengths.map((lengthMm) => part(lengthMm, 250)), bars }));
+    // What the long and middle bars cannot hold comes from short ones: no plan does with less.
+    const needMm = lengths.reduce((sum, lengthMm) => sum + 250 * (lengthMm + 3), 0);
+    const shortBars = Math.ceil((needMm - 500 * 6003 - 700 * 5003) / 3303);
+    expect(shortBars).toBeGreaterThan(0);
+    const least = 500 * 10 + 700 * 8.1 + shortBars * 5.7;
+    expect(plan.boundPrice).toBeGreaterThanOrEqual(least - 5.7);
+    expect(plan.totalPrice).toBeLessThan(1.01 * plan.boundPrice);
+  });
+
   test('12 lengths of a thousand parts each, thousands of bars: a plan with its bound', () => {
     const lengths = [700, 950, 1137, 1371, 1493, 1555, 1821, 1999, 2111, 2236, 2418, 2597];
     const bars = [
@@ -199,6 +230,20 @@ describe('cutBars, what it refuses and where it stops', () => {
     expect(plan.totalPrice).toBeLessThan(1.01 * plan.boundPrice);
     const cut = plan.bars.reduce((sum, { count, pieces }) => sum + count * pieces.length, 0);
     expect(cut).toBe(12_000);
+  });
+
+  test.each([
+    [15, [6000, 5000, 3000]],
+    [20, [4000, 3000, 2400]],
+    [30, [6000, 4000]],
+    [60, [6000, 5000, 3000]],
+    [60, [6000, 4000]],
+    [60, [4000, 3000, 2400]],
+    [60, [2400, 2100]],
+  ])('60 parts of up to %s lengths from bars of %j: always proven', (kinds, barsMm) => {
+    for (let seed = 1; seed <= 20; seed++) {
+      expect(cutBars(shopJob(seed, { kinds, shortestMm: 300, barsMm })).proven, `seed ${seed}`).toBe(true);
+    }
   });
 
   test('where the work allowed runs out, the best found and an honest bound', () => {

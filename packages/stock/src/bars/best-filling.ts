@@ -10,13 +10,11 @@ export interface BestFilling {
   readonly counts: readonly number[];
 }
 
-/** Where any filling that is worth enough will do, the best after so many steps is taken. */
-const HURRIED_STEPS = 1000;
-
 /**
  * The parts that are worth most in one length of stock: branch and bound over the kinds, the worthiest for its length
- * first. Only fillings worth more than `above` are looked for. `least` is the least by which a better filling must be
- * better: just below 1 where worths are whole numbers.
+ * first. Only fillings worth more than `above` are looked for, and one worth `enough` will do, as will any after as many
+ * steps as there is patience for. `least` is the least by which a better filling must be better: just below 1 where
+ * worths are whole numbers.
  */
 export function bestFilling(
   {
@@ -26,7 +24,8 @@ export function bestFilling(
     worths,
     above,
     least,
-    hurried = false,
+    enough = Number.POSITIVE_INFINITY,
+    patience = Number.POSITIVE_INFINITY,
   }: {
     readonly sizes: readonly number[];
     readonly demand: ArrayLike<number>;
@@ -34,41 +33,34 @@ export function bestFilling(
     readonly worths: ArrayLike<number>;
     readonly above: number;
     readonly least: number;
-    readonly hurried?: boolean;
+    readonly enough?: number;
+    readonly patience?: number;
   },
   work: Work,
 ): BestFilling {
   const kinds: number[] = [];
-  const density = new Float64Array(sizes.length);
+  const density: number[] = [];
   for (let kind = 0; kind < sizes.length; kind++) {
     const fits = (demand[kind] as number) > 0 && (sizes[kind] as number) <= room;
-    if (!fits || (worths[kind] as number) <= 0) continue;
-    kinds.push(kind);
-    density[kind] = (worths[kind] as number) / (sizes[kind] as number);
+    density.push((worths[kind] as number) / (sizes[kind] as number));
+    if (fits && (worths[kind] as number) > 0) kinds.push(kind);
   }
   kinds.sort((a, b) => (density[b] as number) - (density[a] as number) || a - b);
   const n = kinds.length;
-  // Loops rather than `from` with a function: this is asked thousands of times for a few kinds.
-  const size = new Float64Array(n);
-  const worth = new Float64Array(n);
-  const most = new Int32Array(n);
-  for (let i = 0; i < n; i++) {
-    const kind = kinds[i] as number;
-    size[i] = sizes[kind] as number;
-    worth[i] = worths[kind] as number;
-    most[i] = demand[kind] as number;
-  }
+  // Plain arrays: this is asked thousands of times for a few kinds, and typed ones take longer to make.
+  const size = kinds.map((kind) => sizes[kind] as number);
+  const worth = kinds.map((kind) => worths[kind] as number);
+  const most = kinds.map((kind) => demand[kind] as number);
   // Smallest size from here on: below it nothing more fits.
-  const smallest = new Float64Array(n + 1);
-  smallest[n] = Number.POSITIVE_INFINITY;
+  const smallest = [...size, Number.POSITIVE_INFINITY];
   for (let i = n - 1; i >= 0; i--) {
     smallest[i] = Math.min(smallest[i + 1] as number, size[i] as number);
   }
-  const now = new Int32Array(n);
+  const now = kinds.map(() => 0);
   let best = now.slice();
   let bestWorth = above;
   let bound = 0;
-  const hurryFrom = hurried ? work.left - HURRIED_STEPS : Number.NEGATIVE_INFINITY;
+  const hurryFrom = work.left - patience;
 
   /** No filling of what room is left with kinds from here on is worth more: whole parts, and a share of the next. */
   const relaxed = (from: number, roomLeft: number): number => {
@@ -95,7 +87,7 @@ export function bestFilling(
     if (i === n || (smallest[i] as number) > roomLeft) return;
     const hope = sum + relaxed(i, roomLeft);
     if (hope < bestWorth + least) return;
-    if (work.left < 0 || (work.left < hurryFrom && bestWorth > above)) {
+    if (work.left < 0 || bestWorth >= enough || (work.left < hurryFrom && bestWorth > above)) {
       bound = Math.max(bound, hope);
       return;
     }

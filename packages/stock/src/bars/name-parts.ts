@@ -28,16 +28,22 @@ function inOrder({ job }: Counted, cuts: Cuts): Filling[] {
 /** Gives the pieces their names and places, and puts lengths that are cut alike together. */
 export function nameParts(counted: Counted, cuts: Cuts): CutBar[] {
   const { carried, trimNm, tickNm, job, parts } = counted;
-  const left = parts.map((group) => group.map((part) => ({ ...part })));
+  // Of each kind, which name is given out now, and how many of it have been.
+  const given = parts.map(() => ({ at: 0, count: 0 }));
+  const nextOf = (kind: number) => {
+    const group = parts[kind] as Counted['parts'][number];
+    const now = given[kind] as (typeof given)[number];
+    if (now.count === group[now.at]?.count) Object.assign(now, { at: now.at + 1, count: 0 });
+    now.count += 1;
+    return group[now.at] as (typeof group)[number];
+  };
   const alike = new Map<string, CutBar>();
   for (const { stock, kinds, counts } of inOrder(counted, cuts)) {
     const { bar, lengthNm } = carried[stock] as Counted['carried'][number];
     let startNm = trimNm;
     const pieces = kinds.flatMap((kind, i) =>
       Array.from({ length: counts[i] as number }, () => {
-        const group = left[kind] as { name: string; lengthMm: number; count: number }[];
-        const part = group.find(({ count }) => count > 0) as (typeof group)[number];
-        part.count -= 1;
+        const part = nextOf(kind);
         const piece = { name: part.name, lengthMm: part.lengthMm, startMm: inMm(startNm) };
         startNm += (job.sizes[kind] as number) * tickNm;
         return piece;

@@ -1,7 +1,6 @@
-import { dive } from './dive.ts';
 import { firstFit } from './first-fit.ts';
 import { type Cuts, type Filling, isCut, type Job, type Rest, type Work, without } from './job.ts';
-import { type Relaxed, relax } from './relaxation.ts';
+import type { Relaxation, Relaxed } from './relaxation.ts';
 import { spare, type Weights, weightsOf } from './weights.ts';
 
 /** A way to cut all parts from the lengths; `null` where it is proven that there is none; or the work ran out. */
@@ -94,9 +93,9 @@ function tryFillings(
   width: number,
   {
     proofs,
-    known,
+    relaxation,
     work,
-  }: { readonly proofs: readonly Weights[]; readonly known: Filling[]; readonly work: Work },
+  }: { readonly proofs: readonly Weights[]; readonly relaxation: Relaxation; readonly work: Work },
 ): Packed {
   const inVain = new Set<string>();
   let leftOut = false;
@@ -125,7 +124,7 @@ function tryFillings(
     if (inVain.has(name)) return null;
     const finished = firstFit(job, rest);
     if (finished) return finished;
-    const relaxed = relax(job, rest, known, work);
+    const relaxed = relaxation.fitting(rest, work);
     if (!relaxed.whole && spare(weightsOf(job, rest, relaxed, work), rest) < 0) {
       inVain.add(name);
       return null;
@@ -152,15 +151,20 @@ function tryFillings(
   return packed === null && leftOut ? 'undecided' : packed;
 }
 
-/** Whether parts can be cut from given lengths: first by rounding, then by trying ever more fillings, at last all. */
-export function pack(job: Job, from: Rest, proofs: readonly Weights[], known: Filling[], work: Work): Packed {
-  const quick = dive(job, from, known, Number.POSITIVE_INFINITY, work);
-  if (quick) return quick;
+/**
+ * Whether parts can be cut from given lengths, by trying ever more fillings for the longest part, at last all.
+ */
+export function pack(
+  job: Job,
+  from: Rest,
+  { proofs, relaxation }: { readonly proofs: readonly Weights[]; readonly relaxation: Relaxation },
+  work: Work,
+): Packed {
   for (const { width, steps } of PASSES) {
     if (work.left < 0) break;
     const some = Math.min(steps, work.left);
     const pass = { left: some };
-    const packed = tryFillings(job, from, width, { proofs, known, work: pass });
+    const packed = tryFillings(job, from, width, { proofs, relaxation, work: pass });
     work.left -= some - pass.left;
     if (packed !== 'undecided') return packed;
   }

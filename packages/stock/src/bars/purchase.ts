@@ -24,15 +24,29 @@ export function cheapestPurchase(
   const needs = proofs.map(({ weights }) =>
     weights.reduce((sum, w, kind) => sum + w * (demand[kind] as number), 0),
   );
-  // The least price of a unit of weight with stocks from here on.
-  const rates = gives.map((give) => {
-    const rate = new Float64Array(total + 1).fill(Number.POSITIVE_INFINITY);
-    for (let stock = total - 1; stock >= 0; stock--) {
-      const { price } = stocks[stock] as Job['stocks'][number];
-      rate[stock] = Math.min(rate[stock + 1] as number, price / (give[stock] as number));
+  // Of each proof, the stocks whose weight comes cheapest first.
+  const orders = gives.map((give) =>
+    stocks
+      .map(({ price }, stock) => ({ stock, rate: price / (give[stock] as number) }))
+      .sort((a, b) => a.rate - b.rate || a.stock - b.stock)
+      .map(({ stock }) => stock),
+  );
+  /** The least price of what a proof still needs, with stocks from one on, were bars sold by the fraction. */
+  const fractions = (i: number, from: number): number => {
+    let left = needs[i] as number;
+    let price = 0;
+    for (const stock of orders[i] as number[]) {
+      if (left <= 0) return price;
+      if (stock < from) continue;
+      const { price: each, limit } = stocks[stock] as Job['stocks'][number];
+      const give = (gives[i] as number[])[stock] as number;
+      if (give === 0) break;
+      const share = Math.min(limit, left / give);
+      price += share * each;
+      left = share < limit ? 0 : left - limit * give;
     }
-    return rate;
-  });
+    return left > 0 ? Number.POSITIVE_INFINITY : price;
+  };
   const bars = stocks.map(() => 0);
   let best: readonly number[] | null = null;
   let bestPrice = below;
@@ -52,10 +66,7 @@ export function cheapestPurchase(
   const search = (stock: number, price: number): void => {
     work.left -= 1;
     let hope = price;
-    for (let i = 0; i < needs.length; i++) {
-      const need = needs[i] as number;
-      if (need > 0) hope = Math.max(hope, price + need * ((rates[i] as Float64Array)[stock] as number));
-    }
+    for (let i = 0; i < needs.length; i++) hope = Math.max(hope, price + fractions(i, stock));
     // Prices are whole numbers; the rates are not.
     hope = Math.ceil(hope - 1e-6 * Math.max(1, hope * 1e-6));
     if (!(hope < bestPrice)) return;
