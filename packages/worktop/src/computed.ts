@@ -22,7 +22,7 @@ export function computed(plan: SettledPlan, basis: Basis): Computed {
   const { holes, blockedHoles } = plannedHoles(plan, swing);
   const fixings = plannedFixings(plan, swing);
   const strip = plannedStrip(plan, basis);
-  const mass = topMass(plan, wood, holes);
+  const mass = topMass(plan, wood, holes, strip);
   return {
     plan,
     movement,

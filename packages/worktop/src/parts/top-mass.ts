@@ -2,6 +2,7 @@ import type { Wood } from '@scantling/species';
 import { densityKgPerM3 } from '../density.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { PlannedHole } from '../result.ts';
+import type { PlannedStrip } from './strip.ts';
 
 /** What the top weighs on building day. */
 export interface TopMass {
@@ -12,21 +13,16 @@ export interface TopMass {
 }
 
 export function topMass(
-  { top, holes: { diameterMm }, strip, cables }: SettledPlan,
+  { top, holes: { diameterMm }, cables }: SettledPlan,
   wood: Wood,
   holes: readonly PlannedHole[],
+  strip: PlannedStrip | null,
 ): TopMass {
-  const inlay = top.inlays.find(({ name }) => name === strip?.inlay);
   const mouthMm2 = (mm = 0) => (Math.PI / 4) * mm ** 2;
   const mouthsMm2 = holes.length * mouthMm2(diameterMm) + mouthMm2(cables?.holeDiameterMm);
-  const boredMm3 = mouthsMm2 * top.thicknessMm;
-  const rabbetMm3 = strip && inlay ? strip.rabbetWidthMm * strip.rabbetDepthMm * inlay.lengthMm : 0;
-  const stripMm3 = strip && inlay ? strip.thicknessMm * inlay.widthMm * inlay.lengthMm : 0;
+  const rabbetMm3 = strip ? strip.lengthMm * strip.rabbet.acrossMm * strip.rabbet.depthMm : 0;
   const solidMm3 = top.lengthMm * top.widthMm * top.thicknessMm;
   const density = densityKgPerM3(wood, top.moisturePct);
-  const woodM3 = Math.max(0, solidMm3 - boredMm3 - rabbetMm3) / 1e9;
-  return {
-    woodKg: density === null ? null : woodM3 * density,
-    stripKg: (stripMm3 / 1e9) * (strip?.densityKgPerM3 ?? 0),
-  };
+  const woodM3 = Math.max(0, solidMm3 - mouthsMm2 * top.thicknessMm - rabbetMm3) / 1e9;
+  return { woodKg: density === null ? null : woodM3 * density, stripKg: strip?.massKg ?? 0 };
 }
