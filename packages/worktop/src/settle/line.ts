@@ -26,7 +26,7 @@ export interface HeldAt extends Hold {
 const MOST_TURNS = 12;
 
 /** Lines nearer than this are one line. */
-const SAME_LINE_MM = 1e-7;
+const SAME_LINE_MM = 1e-6;
 
 /** Differences that are not worth choosing by, mm. */
 const SAME_MM = 1e-6;

@@ -1,0 +1,346 @@
+import { compareFixedLines } from '@scantling/fastening';
+import { describe, expect, test } from 'vitest';
+import {
+  type GlueUp,
+  type Plan,
+  planWorktop,
+  type Screws,
+  type SlidingPart,
+  type Strip,
+} from '../src/index.ts';
+import { plainBench } from './plain-bench.ts';
+
+const { top, base, holes } = plainBench;
+const screw = (name: string, xMm: number, yMm: number, slotMm: number) => ({ name, xMm, yMm, slotMm });
+
+const chosenOf = (plan: Plan, path: string) => {
+  const found = planWorktop(plan).chosen.find((one) => one.path === path);
+  if (!found) throw new Error(`nothing was chosen for ${path}`);
+  return found;
+};
+
+/** One row of holes over a leg across the whole top, with a screw in the leg. */
+const overLeg = (lengthMm: number, leg: { xMm: number; lengthMm: number }): Plan => ({
+  ...plainBench,
+  top: { ...top, lengthMm, widthMm: 100, inlays: [] },
+  base: {
+    ...base,
+    members: [{ name: 'leg', yMm: 0, widthMm: 100, clearanceMm: 5, ...leg }],
+    fixedLineMm: 50,
+    screwClearanceMm: 0,
+    fixings: [screw('in the leg', leg.xMm + leg.lengthMm / 2, 50, 7)],
+  },
+  holes: { ...holes, diameterMm: 20, pitchYMm: 100, rows: 1, first: 'choose' },
+});
+
+describe('where the grid begins, worked by hand', () => {
+  // Holes at x, x + 96 … over a leg from 190 to 230: midway between two of them, either has 48 − 20 − 10 − 5 = 13 mm to spare.
+  const plan = overLeg(400, { xMm: 190, lengthMm: 40 });
+  const four = { ...plan, holes: { ...plan.holes, pitchXMm: 96, columns: 4, edgeMarginMm: 10 } };
+
+  test('holes stand as far from the leg on either side', () => {
+    const { value, says, proven } = chosenOf(four, 'holes.first');
+    // The second stands at 190 − 5 − 10 − 13 = 162.
+    expect(value).toMatchObject({ xMm: expect.closeTo(162 - 96, 1) });
+    expect(says).toMatch(
+      /All 4 holes are kept, each with 1[23]\.\d mm or more beyond the clearance asked for/,
+    );
+    expect(proven).toBe(true);
+  });
+
+  test('a grid that fits nowhere is still planned, and fails', () => {
+    const covered = overLeg(400, { xMm: 0, lengthMm: 400 });
+    const result = planWorktop(covered);
+    expect(result.status).toBe('fail');
+    expect(result.chosen).toMatchObject([
+      { path: 'holes.first', says: expect.stringMatching(/Nothing fits: of 13 holes 0 can be kept/) },
+    ]);
+    expect(result.checks.find(({ id }) => id === 'holes')?.says).toMatch(/overlaps leg by/);
+  });
+
+  test('where holes may be left out, most are kept, and it is said how many', () => {
+    // 4 holes over 300 mm: 3 × 96 + 20 + 2 × 10 = 328 do not go in, 3 do.
+    const short = { ...four, top: { ...four.top, lengthMm: 300 }, base: { ...four.base } };
+    const leaving: Plan = { ...short, holes: { ...short.holes, blocked: 'leave out' } };
+    expect(planWorktop(leaving).holes.length).toBeGreaterThan(1);
+    expect(chosenOf(leaving, 'holes.first').says).toMatch(/Of 4 holes \d can be kept/);
+    expect(planWorktop(leaving).status).toBe('warn');
+    expect(chosenOf(short, 'holes.first').says).toMatch(/Nothing fits: of 4 holes/);
+  });
+});
+
+describe('how far a part slides, worked by hand', () => {
+  // Holes at 50, 150 … 450: the margin leaves no other place. A leg 40 wide from 270 on goes right until its edge is
+  // 350 − 10 − 5 = 335: 25 mm.
+  const plan = overLeg(500, { xMm: 270, lengthMm: 40 });
+  const part: SlidingPart = {
+    ...{ name: 'right frame', members: ['leg'], fixings: ['in the leg'], widensTowards: 'right' },
+    ...{ leastSlideMm: 0, mostSlideMm: 80, slideMm: 'choose' },
+  };
+  const sliding: Plan = {
+    ...plan,
+    base: { ...plan.base, sliding: [part] },
+    holes: { ...plan.holes, pitchXMm: 100, columns: 5, edgeMarginMm: 40 },
+  };
+
+  test('a leg goes on to the next hole, its screw with it', () => {
+    const { plan: settled, chosen } = planWorktop(sliding);
+    expect(chosen.find(({ path }) => path === 'base.sliding[0].slide')).toMatchObject({
+      value: expect.closeTo(25, 6),
+      says: expect.stringMatching(
+        /right frame: 25\.0 mm to the right, of at most 80\.0 mm\. All 5 holes are kept\. No setting .* wider than 25\.\d mm\.$/,
+      ),
+      proven: true,
+    });
+    expect(settled.base.members[0]?.xMm).toBeCloseTo(295, 6);
+    expect(settled.base.fixings[0]?.xMm).toBeCloseTo(315, 6);
+  });
+
+  test('with the grid given, only the slide is chosen', () => {
+    const given: Plan = { ...sliding, holes: { ...sliding.holes, first: { xMm: 50, yMm: 50 } } };
+    expect(planWorktop(given).chosen).toMatchObject([
+      { path: 'base.sliding[0].slide', value: expect.closeTo(25, 6) },
+    ]);
+  });
+
+  test('a slide that is given moves the part before all else', () => {
+    const given: Plan = { ...sliding, base: { ...sliding.base, sliding: [{ ...part, slideMm: 70 }] } };
+    const result = planWorktop(given);
+    // Its edges are 340 and 380 then: over the hole at 350, which no other place of the grid frees.
+    expect(result.chosen.map(({ path }) => path)).toEqual(['holes.first']);
+    expect(result.plan.base.members[0]?.xMm).toBe(340);
+    expect(result.plan.base.fixings[0]?.xMm).toBe(360);
+    expect(result.holes).toHaveLength(4);
+    expect(result.status).toBe('fail');
+  });
+
+  test('a part is not slid to where a hole is lost, whether holes may be left out or not', () => {
+    const leaving: Plan = { ...sliding, holes: { ...sliding.holes, blocked: 'leave out' } };
+    expect(planWorktop(leaving).holes).toHaveLength(5);
+  });
+
+  test('where a great many holes are lost, as few as possible, and as wide as that allows', () => {
+    // A plate takes the front row of 12; the leg takes one hole more of the back row, unless it keeps away.
+    const wide: Plan = {
+      ...sliding,
+      top: { ...sliding.top, lengthMm: 1200, widthMm: 200 },
+      base: {
+        ...sliding.base,
+        members: [
+          { name: 'plate', xMm: 0, yMm: 0, lengthMm: 1200, widthMm: 90, clearanceMm: 5 },
+          { name: 'leg', xMm: 270, yMm: 110, lengthMm: 40, widthMm: 80, clearanceMm: 5 },
+        ],
+      },
+      holes: { ...sliding.holes, columns: 12, rows: 2, first: { xMm: 50, yMm: 50 }, blocked: 'leave out' },
+    };
+    const result = planWorktop(wide);
+    expect(result.holes).toHaveLength(12);
+    // Tried in steps of 2 mm: 24 of 25.
+    expect(result.plan.base.sliding?.[0]?.slideMm).toBe(24);
+    expect(chosenOf(wide, 'base.sliding[0].slide').proven).toBe(false);
+  });
+});
+
+describe('where the top is held', () => {
+  const open: Plan = { ...plainBench, base: { ...base, fixedLineMm: 'choose' } };
+
+  test('the row in the middle that holds, where every hole is kept', () => {
+    const { value, says } = chosenOf(open, 'base.fixedLine');
+    expect(value).toBe(320);
+    expect(says).toMatch(/^320\.0 mm from the front: left middle, right middle hold the top/);
+    expect(says).toMatch(
+      /Held elsewhere: at 70\.0 mm no screw holds the top .* slots \d+\.\d mm too short in all/,
+    );
+  });
+
+  test('a row that holds goes before one that lets the top travel less', () => {
+    const fixings = base.fixings.map((fixing) => ({
+      ...fixing,
+      slotMm: fixing.yMm === 70 ? 7 : 16,
+    }));
+    expect(chosenOf({ ...open, base: { ...open.base, fixings } }, 'base.fixedLine').value).toBe(70);
+  });
+
+  test('it is the line with the least swing that another comparison finds', () => {
+    const { swing } = planWorktop(plainBench);
+    for (const middleMm of [100, 250, 320, 400, 540]) {
+      const fixings = [screw('a', 250, 70, 7), screw('b', 250, middleMm, 7), screw('c', 250, 570, 7)];
+      const { leastSwing } = compareFixedLines({
+        top: { frontYMm: 0, backYMm: top.widthMm },
+        base: { frontYMm: 40, backYMm: 600 },
+        fixings: fixings.map(({ slotMm: holeMm, ...one }) => ({ ...one, by: { kind: 'screw', holeMm } })),
+        ...swing,
+        ...{ shankDiameterMm: base.shankDiameterMm, clearanceMm: base.slotClearanceMm },
+      });
+      const { value } = chosenOf({ ...open, base: { ...open.base, fixings } }, 'base.fixedLine');
+      expect(value).toBe(leastSwing?.plan.fixedLineYMm);
+      expect(fixings.map(({ yMm }) => yMm)).toContain(value);
+    }
+  });
+
+  test('a row further off, where only that keeps a hole clear of a rail all year', () => {
+    // Holes at y 290, 10 mm in radius; a rail behind them at 290 + 10 + 2 + some swelling: enough for an arm of 40 mm, held
+    // at 250, too little for 140 mm, held at 150, where screws would travel less.
+    const { swellPct } = planWorktop(plainBench).swing;
+    const railMm = 302 + (80 * swellPct) / 100;
+    const plan: Plan = {
+      ...plainBench,
+      top: { ...top, widthMm: 400, inlays: [] },
+      base: {
+        ...base,
+        members: [
+          { name: 'leg', xMm: 700, yMm: 20, lengthMm: 40, widthMm: 260, clearanceMm: 6 },
+          { name: 'rail', xMm: 0, yMm: railMm, lengthMm: 1400, widthMm: 40, clearanceMm: 2 },
+        ],
+        fixedLineMm: 'choose',
+        fixings: [screw('a', 720, 50, 12), screw('b', 720, 150, 7), screw('c', 720, 250, 7)],
+      },
+      holes: { ...holes, diameterMm: 20, columns: 5, rows: 1, first: { xMm: 100, yMm: 290 } },
+    };
+    expect(chosenOf(plan, 'base.fixedLine').value).toBe(250);
+    const nearer = plan.base.members.map((member) => ({
+      ...member,
+      yMm: member.yMm + (member.name === 'rail' ? 5 : 0),
+    }));
+    expect(chosenOf({ ...plan, base: { ...plan.base, members: nearer } }, 'base.fixedLine').value).toBe(150);
+  });
+
+  test('a row that slides takes the line along', () => {
+    // The only screws stand in a rail that goes back until it is 6 mm from the rims of the holes at 300.
+    const plan: Plan = {
+      ...plainBench,
+      top: { ...top, widthMm: 400, inlays: [] },
+      base: {
+        ...base,
+        members: [{ name: 'rail', xMm: 100, yMm: 200, lengthMm: 1200, widthMm: 40, clearanceMm: 6 }],
+        fixedLineMm: 'choose',
+        fixings: [screw('a', 300, 220, 7), screw('b', 1000, 220, 7)],
+        sliding: [
+          {
+            ...{ name: 'rail', members: ['rail'], fixings: ['a', 'b'], widensTowards: 'back' },
+            ...{ leastSlideMm: 0, mostSlideMm: 90, slideMm: 'choose' },
+          },
+        ],
+      },
+      holes: { ...holes, diameterMm: 20, columns: 5, rows: 1, first: { xMm: 100, yMm: 300 } },
+    };
+    const { plan: settled, swing } = planWorktop(plan);
+    const [rail] = settled.base.members;
+    // Shrunk, the hole at 300 stands nearer to the line at y by its share of the way: 300 − (300 − y) s, and the rail's back
+    // edge, 20 behind the line, keeps 16 from it: y + 36 = 300 − (300 − y) s, so y = 300 − 36 / (1 − s).
+    const lineMm = 300 - 36 / (1 - swing.shrinkPct / 100);
+    expect(settled.base.fixedLineMm).toBeCloseTo(lineMm, 5);
+    expect(rail?.yMm).toBeCloseTo(lineMm - 20, 5);
+    expect(settled.base.fixings.map(({ yMm }) => yMm)).toEqual([
+      settled.base.fixedLineMm,
+      settled.base.fixedLineMm,
+    ]);
+  });
+});
+
+describe('screws and boards', () => {
+  const screws: Screws = {
+    ...{ lengthMm: 'choose', stockLengthsMm: [50, 30, 40], layersMm: [1.5, 3], washerDiameterMm: 20 },
+    ...{ threadShare: 2 / 3, tipLengthMm: 5, leastThreadMm: 12, leastStockMm: 6, leadHoleShare: 1 },
+    ...{ leadBitTipLengthMm: 2, shankBitTipLengthMm: 2, stopLengthMm: 20 },
+  };
+  const strip: Strip = {
+    ...{ inlay: 'brass cutting guide', thicknessMm: 6, rabbetWidthMm: 27, rabbetDepthMm: 11.45 },
+    ...{ expansionUmPerMK: 19, densityKgPerM3: 8500, buildingDayC: 20, toleranceMm: 0.2 },
+    ...{ endDistanceMm: 30, mostPitchMm: 250, fixedScrew: 'middle', shankDiameterMm: 4 },
+    ...{ headDiameterMm: 8, headHeightMm: 2.5, headBelowFaceMm: 0.2, screwLengthMm: 20 },
+    ...{ slotClearanceMm: 0.3, endClearanceMm: 0.5 },
+  };
+
+  test('the longest that stays 6 mm below the face', () => {
+    // 44.45 mm of wood and 4.5 of layers: 40 mm ends 8.95 below the face, 50 mm would come through by 1.05.
+    const { value, says } = chosenOf({ ...plainBench, screws }, 'screws.length');
+    expect(value).toBe(40);
+    expect(says).toMatch(/^40 mm: 21\.67 mm of thread in the wood, 8\.95 mm above the tip/);
+  });
+
+  test('one length for all, by the wood that is left under the strip', () => {
+    // The left front screw stands under the strip: 44.45 − 11.45 = 33 mm. 40 mm would leave 33 − 35.5, 30 mm leaves 7.5.
+    const fixings = base.fixings.map((one) => (one.name === 'left front' ? { ...one, yMm: 40 } : one));
+    const plan: Plan = { ...plainBench, base: { ...base, fixings }, screws, strip };
+    const { value, says } = chosenOf(plan, 'screws.length');
+    expect(value).toBe(30);
+    expect(says).toMatch(/33\.0 mm of wood under the strip, at left front/);
+  });
+
+  test('where none fits, the longest that does not come too near to the face, and it is said', () => {
+    const { value, says } = chosenOf(
+      { ...plainBench, screws: { ...screws, leastThreadMm: 30 } },
+      'screws.length',
+    );
+    expect(value).toBe(40);
+    expect(says).toMatch(/^No length in stock fits 44\.\d mm of wood\..*Planned with 40\.0 mm\.$/);
+    const result = planWorktop({ ...plainBench, screws: { ...screws, leastThreadMm: 30 } });
+    expect(result.checks.find(({ id }) => id === 'engagement')?.status).toBe('fail');
+  });
+
+  const glueUp: GlueUp = {
+    ...{ boardCount: 'choose', leastWidthMm: 100, mostWidthMm: 180, planingMm: 4, jointingMm: 6 },
+    ...{ flatteningMm: 3, trimWidthMm: 10, trimLengthMm: 50, order: 'alternate', clampForceN: 4000 },
+    glue: {
+      ...{ name: 'glue', pressureMPa: 1, spreadGPerM2: 200, lossPct: 10 },
+      ...{ leastMoisturePct: 6, mostMoisturePct: 12 },
+    },
+  };
+
+  test('the fewest boards that are not wider than those on offer', () => {
+    // 640 + 10 mm: three would be 216.7 + 6, four are 162.5 + 6 = 168.5.
+    const { value, says } = chosenOf({ ...plainBench, glueUp }, 'glueUp.boardCount');
+    expect(value).toBe(4);
+    expect(says).toMatch(
+      /^4 boards, each 168\.5 mm wide in the rough: fewer would be wider than .* 180\.0 mm\.$/,
+    );
+  });
+
+  const board = (name: string, widthMm: number, more: object = {}) => ({
+    ...{ name, lengthMm: 1600, widthMm, thicknessMm: 52, eachPrice: 30, defects: [] },
+    ...more,
+  });
+  const inStock = (boards: readonly ReturnType<typeof board>[]): Plan => ({
+    ...plainBench,
+    glueUp,
+    stock: { boards, boardKerfMm: 3, boardEndTrimMm: 10, boardEdgeTrimMm: 2, containers: [] },
+  });
+  const stack = (count: number, widthMm: number, more: object = {}) =>
+    Array.from({ length: count }, (_, i) => board(`board ${i + 1}`, widthMm, more));
+
+  test('more and narrower ones where the stack gives no wide ones', () => {
+    // Boards of 140 less two trims of 2 leave 136 = 650 / 5 + 6.
+    expect(chosenOf(inStock(stack(5, 140)), 'glueUp.boardCount').value).toBe(5);
+    expect(chosenOf(inStock(stack(5, 180)), 'glueUp.boardCount').value).toBe(4);
+    // One board of 290 gives two of 136 with a kerf of 3.
+    const one = [...stack(3, 140), board('wide', 2 * 136 + 3 + 4)];
+    expect(chosenOf(inStock(one), 'glueUp.boardCount').value).toBe(5);
+  });
+
+  test('boards that are too thin, too short or too few are none', () => {
+    // 44.45 + 3 + 4 = 51.45 mm thick and 1479.55 + 50 = 1529.55 long, trims of 10 at each end.
+    for (const boards of [
+      stack(5, 140, { thicknessMm: 51.4 }),
+      stack(5, 140, { lengthMm: 1549 }),
+      stack(3, 140),
+    ]) {
+      expect(chosenOf(inStock(boards), 'glueUp.boardCount')).toMatchObject({
+        value: 4,
+        proven: false,
+        says: expect.stringMatching(/none of up to 24 fits/),
+      });
+    }
+    expect(chosenOf(inStock(stack(5, 140, { lengthMm: 1550 })), 'glueUp.boardCount').value).toBe(5);
+  });
+
+  test('a board is ripped beside its knots, and crosscut between them', () => {
+    // A knot 160 to 170 from the front of a board of 180: 158 are left in front of it, enough for 650 / 5 + 6.
+    const defects = [{ xMm: 700, yMm: 160, lengthMm: 30, widthMm: 10 }];
+    expect(chosenOf(inStock(stack(5, 180, { defects })), 'glueUp.boardCount').value).toBe(5);
+    // Behind a split of 300 at the end of a longer board there are 1700 left.
+    const split = [{ xMm: 0, yMm: 0, lengthMm: 300, widthMm: 180 }];
+    const long = stack(4, 180, { lengthMm: 2000, defects: split });
+    expect(chosenOf(inStock(long), 'glueUp.boardCount').value).toBe(4);
+  });
+});
