@@ -96,7 +96,8 @@ async function planFile(options: CliOptions): Promise<void> {
   const files: Record<string, string | Uint8Array> = {};
   for (const { name, doing, content: make } of outputs) {
     tell(`writing ${name}: ${doing}`);
-    files[name] = await make(result, paper);
+    const content = await make(result, paper, (says) => console.error(says));
+    if (content !== null) files[name] = content;
   }
   tell('');
   await writeFiles(out, files);
