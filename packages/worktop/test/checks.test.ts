@@ -3,9 +3,12 @@ import * as finishing from '@scantling/finishing';
 import * as grids from '@scantling/grids';
 import * as movement from '@scantling/movement';
 import { rulesIn } from '@scantling/rules';
+import * as stock from '@scantling/stock';
 import { describe, expect, test } from 'vitest';
+import * as worktop from '../src/index.ts';
 import { type Plan, planWorktop } from '../src/index.ts';
 import { bench, planned } from './bindery-bench.ts';
+import { usedBench } from './used-bench.ts';
 
 const check = (plan: Plan, id: string) => {
   const found = planWorktop(plan).checks.find((one) => one.id === id);
@@ -159,8 +162,11 @@ describe('a plan that does not go together', () => {
 });
 
 test('every rule that a check names is one', () => {
-  const ids = [fastening, finishing, grids, movement].flatMap(rulesIn).map(({ id }) => id);
-  const named = planWorktop(bench()).checks.flatMap(({ rules }) => rules);
+  const packages = [fastening, finishing, grids, movement, stock, worktop];
+  const ids = packages.flatMap(rulesIn).map(({ id }) => id);
+  const named = [bench(), usedBench()].flatMap((plan) =>
+    planWorktop(plan).checks.flatMap(({ rules }) => rules),
+  );
   expect(named.length).toBeGreaterThan(8);
   expect(named.filter((id) => !ids.includes(id))).toEqual([]);
 });
