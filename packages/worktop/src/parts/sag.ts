@@ -27,10 +27,13 @@ export interface SagFigures {
   readonly atMm: number;
   /** After years under what stays, with the worst of what comes and goes on it, mm. */
   readonly afterYearsMm: number;
-  /** The same at once: the most anywhere, mm. */
-  readonly atOnceMm: number;
   /** The heavy things that stand on it then. */
   readonly under: readonly string[];
+  /**
+   * At once, under the worst of what comes and goes, wherever that is, mm. More than after years where what stays holds
+   * down an end that something heavy bends.
+   */
+  readonly atOnceMm: number;
   readonly left: PlannedSupport;
   readonly right: PlannedSupport;
 }
@@ -167,8 +170,8 @@ export function plannedSag(
     sag: {
       atMm: worst.afterYears.lowestAtMm,
       afterYearsMm: worst.afterYears.lowestSagMm,
-      atOnceMm: worst.atOnce.lowestSagMm,
       under: namesOf(worst.things),
+      atOnceMm: Math.max(...cases.map(({ atOnce }) => atOnce.lowestSagMm)),
       left: support(load.leftSupport, leftMm, ({ leftReactionN }) => leftReactionN),
       right: support(load.rightSupport, rightMm, ({ rightReactionN }) => rightReactionN),
     },

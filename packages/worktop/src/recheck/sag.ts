@@ -157,13 +157,8 @@ export function recheckSag(result: WorktopPlan): Finding[] {
     .filter(({ name }) => under.includes(name))
     .reduce((sum, { force }) => sum + sagAt(beam, force, atMm), 0);
   // A sag is so flat where it is most that a coarse row of places finds it.
-  const underThem: Loading = {
-    spreadN: staying.spreadN,
-    forces: things.filter(({ name }) => under.includes(name)).flatMap(({ force }) => force.forces),
-  };
-  const mostAtOnce = Math.max(
-    ...Array.from({ length: 61 }, (_, i) => sagAt(beam, underThem, (i * top.lengthMm) / 60)),
-  );
+  const atOnce = Array.from({ length: 61 }, (_, i) => worstAt((i * top.lengthMm) / 60));
+  const mostAtOnce = Math.max(...atOnce.map(({ lasting, passing }) => lasting + passing));
   const supports = [left, right].flatMap((support, i) => {
     const path = `sag.sag.${i === 0 ? 'left' : 'right'}`;
     const side = i === 0 ? 'left' : 'right';
