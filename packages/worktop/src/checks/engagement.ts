@@ -4,7 +4,8 @@ import type { SettledPlan } from '../plan/plan.ts';
 import type { Check, Computed } from '../result.ts';
 import { figure, least } from './check.ts';
 
-const ROUNDING = 1e-6;
+/** As much as `chooseScrewLength` leaves to rounding. */
+const ROUNDING = 1e-9;
 
 const place = ({ base }: SettledPlan, { name }: PlannedScrew) =>
   `base.fixings[${base.fixings.findIndex((fixing) => fixing.name === name)}] (${name})`;
