@@ -86,6 +86,31 @@ describe('cutBars beside other ways to the same price', () => {
     expect(leastPriceByHighs(job)).toBeCloseTo(plan.totalPrice, 6);
   });
 
+  // Of these the cheapest purchase that holds the parts in fractions does not hold them whole: it is refused by trying.
+  test.each([
+    {
+      lengths: [648, 1933, 1427, 1723, 482, 1977, 342, 1102],
+      bars: [
+        { name: 'long', lengthMm: 3000, eachPrice: 27.23 },
+        { name: 'short', lengthMm: 2400, eachPrice: 25.97 },
+      ],
+    },
+    {
+      lengths: [1306, 1744, 1775, 1434, 1100, 1000, 374, 577],
+      bars: [
+        { name: 'long', lengthMm: 4000, eachPrice: 39 },
+        { name: 'middle', lengthMm: 3000, eachPrice: 25.93 },
+        { name: 'short', lengthMm: 2400, eachPrice: 24.74 },
+      ],
+    },
+  ])('HiGHS agrees where whole parts need a dearer purchase than fractions', ({ lengths, bars }) => {
+    const parts = lengths.map((lengthMm) => ({ name: `${lengthMm}`, lengthMm, count: 7 }));
+    const job = { parts, bars, kerfMm: 2, endTrimMm: 0 };
+    const plan = cutBars(job);
+    expect(plan.proven).toBe(true);
+    expect(leastPriceByHighs(job)).toBeCloseTo(plan.totalPrice, 6);
+  });
+
   test('trying everything agrees on small jobs, as to what cannot be cut as well', () => {
     const small = jobArb({ parts: 6, kinds: 4, bars: 3 }).chain((job) =>
       fc.integer({ min: 0, max: 4 }).map((count) => ({

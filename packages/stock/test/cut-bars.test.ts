@@ -56,6 +56,14 @@ describe('cutBars, worked by hand', () => {
     expect(cutBars({ parts: [part(1000.15, 2)], bars, kerfMm: 0, endTrimMm: 0 }).totalPrice).toBe(1);
   });
 
+  test('a bar that parts fill to the last nanometre', () => {
+    const bars = [{ name: 'bar', lengthMm: 2000, eachPrice: 1 }];
+    const fill = [part(1299.999_999, 1), part(700.000_001, 1)];
+    expect(cutBars({ parts: fill, bars, kerfMm: 0, endTrimMm: 0 }).totalPrice).toBe(1);
+    const burst = [part(1299.999_999, 1), part(700.000_002, 1)];
+    expect(cutBars({ parts: burst, bars, kerfMm: 0, endTrimMm: 0 }).totalPrice).toBe(2);
+  });
+
   test('a dear bar is left where there are enough cheap ones, and bought where there are not', () => {
     const bars = [
       { name: 'dear', lengthMm: 1000, eachPrice: 9 },

@@ -1,5 +1,5 @@
 import { bestFilling } from './best-filling.ts';
-import { type Cuts, type Filling, isCut, type Job, type Rest, type Work, without } from './job.ts';
+import { type Cuts, type Filling, type Job, type Rest, type Work, without } from './job.ts';
 
 /** How much of the room to spare, shared out evenly over the lengths still to fill, one of them may waste. */
 const SHARES = [1, 0.5, 2, 0] as const;
@@ -63,7 +63,8 @@ function fillAll(
     cuts.push({ filling, times: 1 });
     rest = without(rest, filling, 1);
   }
-  return isCut(rest) ? cuts : null;
+  // What was to spare has not been overdrawn: all the rest of the room holds parts.
+  return cuts;
 }
 
 /**
