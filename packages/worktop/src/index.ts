@@ -61,3 +61,5 @@ export {
   type WhatIfSteps,
   whatIf,
 } from './what-if.ts';
+export type { Setting, WorkSheet, WorkStep } from './work-sheet/model.ts';
+export { workSheet } from './work-sheet.ts';

@@ -5,3 +5,4 @@
  */
 export { type Paper, papers } from './pdf.ts';
 export { type PrintedTemplate, printTemplate, type TemplatePaper } from './print-template.ts';
+export { type PrintedWorkSheet, printWorkSheet } from './print-work-sheet.ts';

@@ -18,10 +18,7 @@ function boardLines({ boards }: ShoppingPlan, stock: SettledPlan['stock']): stri
     ...lines,
     `off each board first: ${millimetres(stock.boardEndTrimMm)} at each end, ${millimetres(stock.boardEdgeTrimMm)} at each edge`,
     ...buy.map(({ boardId, blank, parts }) => {
-      const cuts = cutsOf(blank).map(
-        ({ direction, distanceMm, measuredFrom }) =>
-          `${direction === 'across' ? 'crosscut' : 'rip'} ${needed(distanceMm)} from the ${measuredFrom}`,
-      );
+      const cuts = cutsOf(blank);
       return `${boardId}: ${parts.length} of them; ${cuts.join(', then ')}`;
     }),
     ...(missingCount ? [`${missingCount} can't be had from the boards on offer`] : []),
