@@ -64,13 +64,14 @@ describe('what stands in the holes', () => {
   test('the slot that would help does', () => {
     const { fit } = planned(standing({ pins: across }));
     const slot = fit?.slot;
-    // Free by the slot's length, the pin may stand that much nearer: with a pin and hole of that much more play it fits.
-    const wider = standing({
+    // Free by the slot’s length, the pin may stand that much nearer: with as much more play all round it fits.
+    const slotMm = slot?.lengthMm as number;
+    const thinner = standing({
       pins: across,
-      leastHoleMm: sewingFrame.leastHoleMm + (slot?.lengthMm as number),
-      mostHoleMm: sewingFrame.mostHoleMm + (slot?.lengthMm as number),
+      leastPinMm: sewingFrame.leastPinMm - slotMm,
+      mostPinMm: sewingFrame.mostPinMm - slotMm,
     });
-    expect(planned(wider).check.status).toBe('pass');
+    expect(planned(thinner).check.status).toBe('pass');
   });
 
   test('what goes in only as far as errors are not all at their limits is a warning', () => {
@@ -142,6 +143,16 @@ describe('what stands in the holes', () => {
         ],
       },
       /requires accessories\[0\]\.pins\[1\] to be at least 15\.5 mm from pins\[0\]/,
+    ],
+    [
+      'holes of another bit',
+      { leastHoleMm: 19, mostHoleMm: 19.2 },
+      /requires accessories\[0\]\.leastHoleMm to be at most 17\.463 mm, a tenth over/,
+    ],
+    [
+      'holes that no such bit leaves',
+      { leastHoleMm: 12, mostHoleMm: 12.1 },
+      /requires accessories\[0\]\.mostHoleMm to be at least 14\.287 mm, a tenth under/,
     ],
     [
       'holes that overlap',

@@ -4,6 +4,29 @@ import type { Plan } from './plan.ts';
 
 const millimetres = (mm: number) => `${Number(mm.toFixed(3))} mm`;
 
+/** No bit bores holes that are wider or narrower than it by more than this. */
+const BORED_SHARE = 0.1;
+
+/** The holes that something stands in are those of the plan, as they come out. */
+function boredClaims({ leastHoleMm, mostHoleMm }: Accessory, path: string, { holes }: Plan): Claim[] {
+  const widestMm = holes.diameterMm * (1 + BORED_SHARE);
+  const narrowestMm = holes.diameterMm * (1 - BORED_SHARE);
+  return [
+    claim(
+      `${path}.leastHoleMm`,
+      leastHoleMm <= widestMm,
+      `at most ${millimetres(widestMm)}, a tenth over holes.diameterMm`,
+      leastHoleMm,
+    ),
+    claim(
+      `${path}.mostHoleMm`,
+      mostHoleMm >= narrowestMm,
+      `at least ${millimetres(narrowestMm)}, a tenth under holes.diameterMm`,
+      mostHoleMm,
+    ),
+  ];
+}
+
 /** Where errors run into each other there is no pin, and no hole, to speak of. */
 function apartClaims({ pins, ...accessory }: Accessory, path: string, { holes }: Plan): Claim[] {
   const { mostPinMm, pinPositionErrorMm, mostHoleMm, holePositionErrorMm } = accessory;
@@ -33,6 +56,7 @@ export const accessoryClaims = (plan: Plan): Claim[] =>
     return [
       ordered(path, accessory, 'leastPinMm', 'mostPinMm'),
       ordered(path, accessory, 'leastHoleMm', 'mostHoleMm'),
+      ...boredClaims(accessory, path, plan),
       ...apartClaims(accessory, path, plan),
     ];
   });
