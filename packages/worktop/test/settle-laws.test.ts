@@ -30,7 +30,7 @@ describe('laws of what is chosen', () => {
         }
       }),
     );
-    expect(choices).toBeGreaterThan(100);
+    expect(choices).toBeGreaterThan(50);
   });
 
   test('the plan with the chosen values given is the same plan', () => {
@@ -44,7 +44,7 @@ describe('laws of what is chosen', () => {
         given += result.chosen.length;
       }),
     );
-    expect(given).toBeGreaterThan(100);
+    expect(given).toBeGreaterThan(50);
   });
 
   test('the order of lists changes nothing of what is chosen', () => {
@@ -84,7 +84,7 @@ describe('laws of what is chosen', () => {
         }
       }),
     );
-    expect(slid).toBeGreaterThan(50);
+    expect(slid).toBeGreaterThan(20);
   });
 
   test('a top that is held at a line of its own choosing is held on a row of screws, or in the middle', () => {

@@ -133,7 +133,10 @@ function hold(question: Question, line: Line): HeldAt {
 /** Where the top is held, and the other rows where it might be. */
 export interface ChosenLine {
   readonly held: HeldAt;
+  /** Those that would hold it better first. */
   readonly others: readonly Hold[];
+  /** Whether a line goes with a part that slides: then slides and line were found by turns. */
+  readonly moving: boolean;
 }
 
 /**
@@ -143,7 +146,7 @@ export interface ChosenLine {
 export function chooseLine(question: Question): ChosenLine {
   const { plan } = question;
   if (plan.base.fixedLineMm !== 'choose') {
-    return { held: heldAt(question, placeAt(question, plan.base.fixedLineMm)), others: [] };
+    return { held: heldAt(question, placeAt(question, plan.base.fixedLineMm)), others: [], moving: false };
   }
   const { fixings } = plan.base;
   const [, wide] = endsOf(question);
@@ -163,6 +166,7 @@ export function chooseLine(question: Question): ChosenLine {
   const held = best(tried);
   const others = near
     .map(({ line }) => holdOn(question, held.placement.base, line(held.placement.base.fixings)))
-    .filter(({ fixedLineMm }) => Math.abs(fixedLineMm - held.fixedLineMm) > SAME_MM);
-  return { held, others };
+    .filter(({ fixedLineMm }) => Math.abs(fixedLineMm - held.fixedLineMm) > SAME_MM)
+    .sort((a, b) => verdict(merits(b, a)));
+  return { held, others, moving };
 }

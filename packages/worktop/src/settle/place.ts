@@ -1,10 +1,17 @@
-import { bestOffset, type KeepOut, layoutHoles, type SlidingBase, widestBase } from '@scantling/grids';
+import {
+  type BestOffset,
+  bestOffset,
+  type KeepOut,
+  layoutHoles,
+  type SlidingBase,
+  widestBase,
+} from '@scantling/grids';
 import { type CountedGrid, gridOver, screwId } from '../parts/holes.ts';
 import type { Base } from '../plan/base.ts';
 import type { Point } from '../plan/place.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Swing } from '../season.ts';
-import { slid } from './slid.ts';
+import { type Slides, slid } from './slid.ts';
 
 /** Where the sliding parts and the grid go when the top is held at one line. */
 export interface Placement {
@@ -90,10 +97,20 @@ function inTheMiddle({ panel, pitchXMm, pitchYMm, columns, rows }: CountedGrid):
 const nearestSlideMm = ({ leastSlideMm, mostSlideMm }: { leastSlideMm: number; mostSlideMm: number }) =>
   Math.min(mostSlideMm, Math.max(leastSlideMm, 0));
 
+/** A slide cut down to whole micrometres, rounding apart. */
+const wholeMicrometres = (mm: number): number => Math.floor(mm * 1000 + 1e-3) / 1000;
+
+const withinLimits = ({ slidesMm }: Placement, parts: readonly Slides[]): boolean =>
+  parts.every(({ leastSlideMm, mostSlideMm }, i) => {
+    const mm = slidesMm[i] as number;
+    return mm >= leastSlideMm && mm <= mostSlideMm;
+  });
+
 /** Slides of the open parts, and how sure it is that they are the widest. */
 interface Spread {
   readonly slidesMm: ReadonlyMap<string, number>;
-  readonly firstHole: Point | null;
+  readonly firstHole: Point;
+  readonly keptCount: number;
   readonly spread: NonNullable<Placement['spread']>;
 }
 
@@ -124,6 +141,7 @@ function widest(grid: CountedGrid, question: Question): Spread | null {
     return {
       slidesMm: new Map(fewest.slides.map(({ id, slideMm }) => [id, slideMm])),
       firstHole: fewest.firstHole,
+      keptCount: holeCount(plan) - fewest.droppedCount,
       spread: { spreadMm: fewest.spreadMm, boundMm: fewest.spreadBoundMm, proven },
     };
   }
@@ -156,6 +174,24 @@ function tried(question: Question, drawn: Placement['base'], fixedLineMm: number
   return slidesMm;
 }
 
+/** The same grid, where everything asks for so much more. */
+const stricter = (grid: CountedGrid, byMm: number): CountedGrid => ({
+  ...grid,
+  edgeMarginMm: grid.edgeMarginMm + byMm,
+  keepOuts: grid.keepOuts.map((one) => ({ ...one, clearanceMm: one.clearanceMm + byMm })),
+});
+
+/** The place to the nearest line of a rule, where the holes lose no more by it than the search leaves open. */
+function readable(grid: CountedGrid, { xMm, yMm }: Point, { spareMm, keptCount }: BestOffset): Point {
+  const asked = stricter(grid, Math.max(0, (spareMm ?? 0) - GAP_MM));
+  for (const perMm of [1, 2, 10]) {
+    const near = { xMm: Math.round(xMm * perMm) / perMm, yMm: Math.round(yMm * perMm) / perMm };
+    const onPanel = near.xMm <= grid.panel.lengthMm && near.yMm <= grid.panel.widthMm;
+    if (onPanel && layoutAt(asked, near).keptCount >= keptCount) return near;
+  }
+  return { xMm, yMm };
+}
+
 /** Where the grid begins over a base that stands: given, or where most holes are kept with most to spare. */
 function firstOver({ plan }: Question, grid: CountedGrid, found: Point | null) {
   if (plan.holes.first !== 'choose') {
@@ -163,7 +199,7 @@ function firstOver({ plan }: Question, grid: CountedGrid, found: Point | null) {
   }
   const best = bestOffset(grid);
   const { spareMm, proven } = best;
-  const roomiest = best.firstHole ?? inTheMiddle(grid);
+  const roomiest = best.firstHole ? readable(grid, best.firstHole, best) : inTheMiddle(grid);
   const atBest = { first: roomiest, ...layoutAt(grid, roomiest) };
   const atFound =
     found && best.keptCount < grid.columns * grid.rows ? { first: found, ...layoutAt(grid, found) } : null;
@@ -188,8 +224,18 @@ export function placeAt(question: Question, fixedLineMm: number): Placement {
   if (parts.every(({ slideMm }) => slideMm !== 'choose')) return standing(givenMm, null, null);
   const found = widest(gridOf(question, drawn, fixedLineMm), question);
   if (found) {
-    const slidesMm = parts.map(({ name }, i) => found.slidesMm.get(name) ?? (givenMm[i] as number));
-    return standing(slidesMm, found.spread, found.firstHole);
+    const slidesWith = (rounded: (mm: number) => number) =>
+      parts.map(({ name, slideMm }) =>
+        slideMm === 'choose' ? rounded(found.slidesMm.get(name) as number) : slideMm,
+      );
+    const whole = standing(slidesWith(wholeMicrometres), found.spread, found.firstHole);
+    return whole.keptCount >= found.keptCount && withinLimits(whole, parts)
+      ? whole
+      : standing(
+          slidesWith((mm) => mm),
+          found.spread,
+          found.firstHole,
+        );
   }
   const nearMm = parts.map((part) => (part.slideMm === 'choose' ? nearestSlideMm(part) : part.slideMm));
   const { first } = standing(nearMm, null, null);

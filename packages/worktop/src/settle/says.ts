@@ -24,10 +24,14 @@ const lacking = ({ lackMm }: Hold) => (lackMm > 0 ? `, slots ${needed(lackMm)} t
 
 const travel = (hold: Hold) => `a screw travels ${needed(hold.longestTravelMm)} at most${lacking(hold)}`;
 
+/** So many other lines are spoken of. */
+const MOST_OTHERS = 3;
+
 /** What was chosen of the fixed line, and what speaks against the others. */
-export function lineChosen(plan: Plan, { held, others }: ChosenLine): Chosen {
+export function lineChosen(plan: Plan, { held, others, moving }: ChosenLine): Chosen {
   const { fixedLineMm, placement } = held;
   const beside = others
+    .slice(0, MOST_OTHERS)
     .map((other) => `at ${millimetres(other.fixedLineMm)} ${heldBy(other)} and ${travel(other)}`)
     .join('; ');
   return {
@@ -38,7 +42,7 @@ export function lineChosen(plan: Plan, { held, others }: ChosenLine): Chosen {
       `${kept(plan, placement)}.`,
       beside && `Held elsewhere: ${beside}.`,
     ),
-    proven: isProven(placement),
+    proven: !moving && isProven(placement),
   };
 }
 
@@ -49,22 +53,19 @@ export function slideChosen(plan: Plan, part: SlidingPart, i: number, placement:
   const slideMm = placement.slidesMm[i] as number;
   const { spreadMm, boundMm, proven } = placement.spread as NonNullable<Placement['spread']>;
   const open = (plan.base.sliding ?? []).filter((one) => one.slideMm === 'choose');
-  const limit =
-    slideMm >= part.mostSlideMm - GAP_MM
-      ? 'as far as it goes'
-      : `of at most ${millimetres(part.mostSlideMm)}`;
-  const together = open.length > 1 ? `, ${millimetres(spreadMm)} with all parts together` : '';
+  const way =
+    slideMm < 0
+      ? `${millimetres(-slideMm)} back, away from the ${part.widensTowards}`
+      : `${millimetres(slideMm)} to the ${part.widensTowards}`;
+  const limit = slideMm >= part.mostSlideMm - GAP_MM ? ', as far as it goes' : '';
+  const together = open.length > 1 ? `; all parts together widen the base by ${millimetres(spreadMm)}` : '';
   const bound = proven
-    ? `No setting that keeps as many is wider than ${needed(boundMm)}.`
-    : `It is not proven that none is wider; none is wider than ${needed(boundMm)}.`;
+    ? `No setting that keeps as many widens it by more than ${needed(boundMm)}.`
+    : `It is not proven that no setting is wider; none widens it by more than ${needed(boundMm)}.`;
   return {
     path: `base.sliding[${i}].slide`,
     value: slideMm,
-    says: sentence(
-      `${part.name}: ${millimetres(slideMm)} to the ${part.widensTowards}, ${limit}${together}.`,
-      `${kept(plan, placement)}.`,
-      bound,
-    ),
+    says: sentence(`${part.name}: ${way}${limit}${together}.`, `${kept(plan, placement)}.`, bound),
     proven,
   };
 }
