@@ -6,16 +6,20 @@
 export { planDrawing } from './drawing.ts';
 export { drillingProgram } from './drilling-program.ts';
 export { holeTable } from './hole-table.ts';
-export type * from './lists/bars.ts';
-export type * from './lists/boards.ts';
+export type { BarPurchase, BarsToBuy } from './lists/bars.ts';
+export type { BoardPurchase, BoughtBoard, NeededBoards } from './lists/boards.ts';
 export { cutList } from './lists/cut-list.ts';
-export type * from './lists/liquids.ts';
+export type { LiquidPurchase } from './lists/liquids.ts';
 export { shoppingList } from './lists/shopping-list.ts';
-export type * from './lists/shopping-plan.ts';
-export { shoppingPlan } from './lists/shopping-plan.ts';
+export {
+  type NeededScrews,
+  type NeededStrip,
+  type ShoppingPlan,
+  shoppingPlan,
+} from './lists/shopping-plan.ts';
 export type { HolePlace, PlannedAccessory } from './parts/accessories.ts';
 export type { PlannedCables } from './parts/cables.ts';
-export type * from './parts/calendar.ts';
+export type { PlannedCalendar } from './parts/calendar.ts';
 export type * from './parts/glue-up.ts';
 export type { PlannedLift } from './parts/lift.ts';
 export type { PlannedSag, PlannedSupport, SagFigures } from './parts/sag.ts';
