@@ -13,7 +13,7 @@ import { recheckScrews } from './recheck/screws.ts';
 import { recheckShop } from './recheck/shop.ts';
 import { recheckStrip } from './recheck/strip.ts';
 import { recheckTemplate } from './recheck/template.ts';
-import { recheckVerdicts } from './recheck/verdicts.ts';
+import { recheckVerdicts } from './recheck/verdicts/recheck-verdicts.ts';
 import type { WorktopPlan } from './result.ts';
 
 /** What another computation makes of a finished plan. */

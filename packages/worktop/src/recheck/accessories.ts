@@ -9,22 +9,58 @@ type Fit = NonNullable<NonNullable<WorktopPlan['accessories']>[number]['fit']>;
 const spans = (points: readonly Point[]) =>
   points.flatMap((a, i) => points.slice(i + 1).map((b) => Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm)));
 
-/**
- * What no way of setting it down can better: two pins whose distance differs from that of their holes miss them by half
- * the difference at least, so the play of a hole less that difference bounds the margin.
- */
-function mostMarginMm(
-  accessory: Accessory,
-  pins: readonly Point[],
-  holes: readonly Point[],
-  scale: number,
-): number {
-  const moved = holes.map(({ xMm, yMm }) => ({ xMm, yMm: yMm * scale }));
-  const apart = spans(pins).map((span, i) => Math.abs(span - (spans(moved)[i] as number)));
-  const playMm = accessory.leastHoleMm * Math.min(1, scale) - accessory.mostPinMm;
-  if (pins.length === 1) return playMm;
-  const errorsMm = 2 * accessory.pinPositionErrorMm + 2 * accessory.holePositionErrorMm * Math.max(1, scale);
-  return playMm - errorsMm - Math.max(...apart);
+/** Radius of the smallest circle round some points, by trying every two and every three of them. */
+function leastCircleMm(points: readonly Point[]): number {
+  const radiusFrom = (at: Point) =>
+    Math.max(...points.map(({ xMm, yMm }) => Math.hypot(xMm - at.xMm, yMm - at.yMm)));
+  const middles = points.flatMap((a, i) =>
+    points.slice(i).map((b) => ({ xMm: (a.xMm + b.xMm) / 2, yMm: (a.yMm + b.yMm) / 2 })),
+  );
+  const centres = points.flatMap((a, i) =>
+    points.slice(i + 1).flatMap((b, j) =>
+      points.slice(i + j + 2).flatMap((c) => {
+        const [bx, by] = [b.xMm - a.xMm, b.yMm - a.yMm];
+        const [cx, cy] = [c.xMm - a.xMm, c.yMm - a.yMm];
+        const d = 2 * (bx * cy - by * cx);
+        if (Math.abs(d) < 1e-12) return [];
+        const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy];
+        return [{ xMm: a.xMm + (cy * bb - by * cc) / d, yMm: a.yMm + (bx * cc - cx * bb) / d }];
+      }),
+    ),
+  );
+  return Math.min(...[...middles, ...centres].map(radiusFrom));
+}
+
+/** Holes as the season leaves them, less the pins turned as claimed: what a shift of the whole has to take up. */
+function missesMm(pins: readonly Point[], holes: readonly Point[], scale: number, turnDeg: number): Point[] {
+  const turn = (turnDeg * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return pins.map(({ xMm, yMm }, i) => {
+    const hole = holes[i] as Point;
+    return { xMm: hole.xMm - (cos * xMm - sin * yMm), yMm: hole.yMm * scale - (sin * xMm + cos * yMm) };
+  });
+}
+
+/** What is to spare once the misses are known, with every error at its limit, and with errors that vary independently. */
+function marginsMm(accessory: Accessory, pinCount: number, scale: number, missMm: number) {
+  const { leastPinMm, mostPinMm, leastHoleMm, mostHoleMm } = accessory;
+  const narrower = Math.min(1, scale);
+  const pinOff = accessory.pinPositionErrorMm;
+  const holeOff = accessory.holePositionErrorMm * Math.max(1, scale);
+  const [holeTolerance, pinTolerance] = [
+    ((mostHoleMm - leastHoleMm) / 2) * narrower,
+    (mostPinMm - leastPinMm) / 2,
+  ];
+  const playMm = ((mostHoleMm + leastHoleMm) / 2) * narrower - (mostPinMm + leastPinMm) / 2;
+  // One pin finds its hole wherever that is; of more, two pull apart, each with half of its sizes and all of its place.
+  const ofOne = [holeTolerance, pinTolerance];
+  const ofTwo = [holeTolerance / 2, pinTolerance / 2, holeOff, pinOff];
+  const errors = pinCount === 1 ? ofOne : [...ofTwo, ...ofTwo];
+  const sum = errors.reduce((total, error) => total + error, 0);
+  return {
+    worstCase: playMm - sum - 2 * missMm,
+    rootSumSquare: playMm - Math.hypot(...errors) - 2 * missMm,
+  };
 }
 
 /** Every place where it can stand, counted; what it can have to spare, bounded. */
@@ -51,21 +87,22 @@ export function recheckAccessories({ plan, accessories, holes, swing }: WorktopP
       const stands = planned.holes?.map(({ row, column }) => drilled.get(`${row}/${column}`)) ?? [];
       const atHoles = steps.map(({ row, column }) => ({ xMm: column * pitchXMm, yMm: row * pitchYMm }));
       const season = (fit: Fit, name: 'now' | 'swollen' | 'shrunken', scale: number): Finding[] => {
-        const { worstCase, rootSumSquare, atMostMm } = fit[name];
-        const most = mostMarginMm(accessory, accessory.pins, atHoles, scale);
+        const { worstCase, rootSumSquare, atMostMm, turnDeg, limitingPins } = fit[name];
         const here = `${path}.fit.${name}`;
+        const missMm = leastCircleMm(missesMm(accessory.pins, atHoles, scale, turnDeg));
+        const margins = marginsMm(accessory, atHoles.length, scale, missMm);
+        // Two pins whose distance differs from that of their holes miss them by half the difference each, at least.
+        const moved = spans(atHoles.map(({ xMm, yMm }) => ({ xMm, yMm: yMm * scale })));
+        const apartMm = spans(accessory.pins).map((span, j) => Math.abs(span - (moved[j] as number)));
+        const bound = marginsMm(accessory, atHoles.length, scale, Math.max(0, ...apartMm) / 2).worstCase;
         return [
-          ...agree(`${here}.atMostMm`, atMostMm, most),
-          ...holds(
-            `${here}.worstCase.marginMm`,
-            worstCase.marginMm <= most + 1e-6,
-            `at most ${most} mm can be to spare`,
-          ),
-          ...holds(
-            `${here}.rootSumSquare.marginMm`,
-            rootSumSquare.marginMm >= worstCase.marginMm - 1e-6,
-            'independent errors cannot leave less than the worst case',
-          ),
+          ...agree(`${here}.atMostMm`, atMostMm, bound),
+          ...agree(`${here}.worstCase.marginMm`, worstCase.marginMm, margins.worstCase, 1e-4),
+          ...agree(`${here}.rootSumSquare.marginMm`, rootSumSquare.marginMm, margins.rootSumSquare, 1e-4),
+          ...limitingPins.flatMap(({ index, xMm, yMm }, j) => [
+            ...agree(`${here}.limitingPins[${j}].xMm`, xMm, accessory.pins[index]?.xMm ?? Number.NaN),
+            ...agree(`${here}.limitingPins[${j}].yMm`, yMm, accessory.pins[index]?.yMm ?? Number.NaN),
+          ]),
           ...same(`${here}.worstCase.goesIn`, worstCase.goesIn, worstCase.marginMm >= -1e-6),
           ...same(`${here}.rootSumSquare.goesIn`, rootSumSquare.goesIn, rootSumSquare.marginMm >= -1e-6),
         ];

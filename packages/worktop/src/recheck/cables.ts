@@ -2,6 +2,19 @@ import type { WorktopPlan } from '../result.ts';
 import { agree, type Finding, holds, same } from './finding.ts';
 import { neighbours } from './neighbours.ts';
 
+/**
+ * Least and most that a bundle of equal circles measures across, in diameters of one: a ring of up to five, or six round
+ * one, by geometry; of more, no less than their areas and no more than rings round rings.
+ */
+function packings(count: number): readonly [least: number, most: number] {
+  const ring = (n: number) => 1 + 1 / Math.sin(Math.PI / n);
+  if (count === 1) return [1, 1];
+  const closed = count <= 5 ? ring(count) : count <= 7 ? 3 : null;
+  if (closed !== null) return [closed, closed];
+  const rings = Math.ceil((Math.sqrt(12 * count - 3) - 3) / 6);
+  return [Math.max(3, Math.sqrt(count)), 2 * rings + 1];
+}
+
 /** Cables by their areas, the hole by its distance from everything, the length by the heights of the base. */
 export function recheckCables(result: WorktopPlan): Finding[] {
   const { plan, cables, holes } = result;
@@ -14,9 +27,11 @@ export function recheckCables(result: WorktopPlan): Finding[] {
   const byShareMm = Math.sqrt(squaresMm2 / (mostFillPct / 100));
   const widestMm = Math.max(...bundle.map(({ diameterMm }) => diameterMm));
   const alike = bundle.every(({ diameterMm }) => diameterMm === widestMm);
-  // Whatever the packing, equal circles side by side need their area, and a ring of their own width for all but one.
   const packedMm = cables.bundleDiameterMm;
-  const leastPackedMm = widestMm * Math.max(Math.sqrt(cableCount), cableCount > 1 ? 2 : 1);
+  const [leastPackedMm, mostPackedMm] = packings(cableCount).map((times) => times * widestMm) as [
+    number,
+    number,
+  ];
   const riseMm = base.lift ? base.lift.mostHeightMm - base.lift.leastHeightMm : 0;
   const onTop = xMm >= 0 && yMm >= 0 && xMm <= top.lengthMm && yMm <= top.widthMm;
   const around = [
@@ -41,7 +56,7 @@ export function recheckCables(result: WorktopPlan): Finding[] {
       ? []
       : holds(
           'cables.bundleDiameterMm',
-          packedMm >= leastPackedMm - 1e-9 && packedMm <= widestMm * (1 + 2 * Math.sqrt(cableCount)),
+          packedMm >= leastPackedMm - 1e-6 && packedMm <= mostPackedMm + 1e-6,
           `${packedMm} is no packing of ${cableCount} cables`,
         )),
     ...agree('cables.neededHoleMm', cables.neededHoleMm, Math.max(byShareMm, packedMm ?? 0)),

@@ -30,6 +30,35 @@ function recheckFixing(path: string, fixing: PlannedFixing, result: WorktopPlan)
   ];
 }
 
+/** Where the slot lies across the grain: its screw in the middle of the room that it has, or of the slot. */
+function slotOf({ yMm, slotMm, screwFromInnerEndMm: room }: PlannedFixing, lineMm: number) {
+  const innerMm = room ? (room.leastMm + room.mostMm) / 2 : slotMm / 2;
+  const towardsFront = yMm >= lineMm ? innerMm : slotMm - innerMm;
+  return { frontMm: yMm - towardsFront, backMm: yMm - towardsFront + slotMm };
+}
+
+/** What covers the slot at both ends of the season, and what the member keeps beside it. */
+function recheckAround(path: string, fixing: PlannedFixing, { plan, swing }: WorktopPlan): Finding[] {
+  const { base } = plan;
+  const { frontMm, backMm } = slotOf(fixing, base.fixedLineMm);
+  const offMm = fixing.yMm - base.fixedLineMm;
+  const places = [0, swing.swellPct / 100, -swing.shrinkPct / 100].map(
+    (change) => fixing.yMm + offMm * change,
+  );
+  const farthestMm = Math.max(...places.flatMap((yMm) => [yMm - frontMm, backMm - yMm]));
+  const halfMm = base.shankDiameterMm / 2;
+  const over = base.members
+    .filter((m) => m.xMm <= fixing.xMm - halfMm && fixing.xMm + halfMm <= m.xMm + m.lengthMm + 1e-9)
+    .filter((m) => backMm > m.yMm && frontMm < m.yMm + m.widthMm)
+    .map((m) => Math.min(frontMm - m.yMm, m.yMm + m.widthMm - backMm));
+  return [
+    ...agree(`${path}.coveringWasherMm`, fixing.coveringWasherMm, 2 * farthestMm),
+    ...(over.length === 0
+      ? same(`${path}.leftInMemberMm`, fixing.leftInMemberMm, null)
+      : agree(`${path}.leftInMemberMm`, fixing.leftInMemberMm ?? Number.NaN, Math.max(...over))),
+  ];
+}
+
 /** Every screw of the plan is planned, with the slot that it needs. */
 export function recheckFixings(result: WorktopPlan): Finding[] {
   const { fixings, plan } = result;
@@ -46,6 +75,7 @@ export function recheckFixings(result: WorktopPlan): Finding[] {
         ...agree(`${path}.yMm`, fixing.yMm, one.yMm, 0),
         ...agree(`${path}.slotMm`, fixing.slotMm, one.slotMm, 0),
         ...recheckFixing(path, fixing, result),
+        ...recheckAround(path, fixing, result),
       ];
     }),
   ];

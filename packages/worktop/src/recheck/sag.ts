@@ -195,7 +195,7 @@ export function recheckSag(result: WorktopPlan): Finding[] {
       under.every((name) => things.some((thing) => thing.name === name)),
       'names what is not on the top',
     ),
-    ...agree('sag.sag.atOnceMm', atOnceMm, mostAtOnce, 5 * within),
+    ...agree('sag.sag.atOnceMm', atOnceMm, mostAtOnce, 2 * within),
     ...supports,
   ];
 }

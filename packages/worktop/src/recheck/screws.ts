@@ -87,7 +87,7 @@ export function recheckScrews({ plan, screws, strip }: WorktopPlan): Finding[] {
     ),
     ...screws.settings.flatMap((setting, i) => {
       const woodMm = setting.topThicknessMm;
-      const { reachedMm, shankInMm } = lies(asked.lengthMm, woodMm);
+      const { reachedMm, shankInMm, stockMm } = lies(asked.lengthMm, woodMm);
       const wantedMm = shankInMm + asked.leadHoleShare * (reachedMm - shankInMm);
       const hole = (name: 'shankHole' | 'leadHole', depthMm: number, bitTipMm: number): Finding[] => {
         const path = `screws.settings[${i}].${name}`;
@@ -112,8 +112,43 @@ export function recheckScrews({ plan, screws, strip }: WorktopPlan): Finding[] {
         ),
         ...hole('shankHole', shankInMm, asked.shankBitTipLengthMm),
         ...hole('leadHole', wantedMm, asked.leadBitTipLengthMm),
-        ...same(`screws.settings[${i}].steps`, setting.steps.length > 0, setting.reasons.length === 0),
+        ...recheckSteps(`screws.settings[${i}]`, setting, { woodMm, reachedMm, stockMm }),
       ];
     }),
+  ];
+}
+
+type Setting = NonNullable<WorktopPlan['screws']>['settings'][number];
+
+/** Each hole is set, held against the edge and bored, the wider before the narrower; then the screw. */
+function recheckSteps(
+  path: string,
+  { steps, reasons, shankHole, leadHole }: Setting,
+  { woodMm, reachedMm, stockMm }: { woodMm: number; reachedMm: number; stockMm: number },
+): Finding[] {
+  if (reasons.length > 0) return same(`${path}.steps`, steps.length, 0);
+  const expected: [operation: string, distanceMm: number][] = [
+    ['measure', woodMm],
+    ...[shankHole, leadHole].flatMap((hole): [string, number][] =>
+      hole
+        ? [
+            ['set', hole.stopFromTipMm],
+            ['check', hole.stockAboveTipMm],
+            ['bore', hole.holeDepthMm],
+          ]
+        : [],
+    ),
+    ['check', stockMm],
+    ['drive', reachedMm],
+  ];
+  return [
+    ...same(
+      `${path}.steps`,
+      steps.map(({ operation }) => operation).join(),
+      expected.map(([does]) => does).join(),
+    ),
+    ...expected.flatMap(([, distanceMm], i) =>
+      agree(`${path}.steps[${i}].distanceMm`, steps[i]?.distanceMm ?? Number.NaN, distanceMm),
+    ),
   ];
 }

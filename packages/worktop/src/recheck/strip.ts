@@ -27,6 +27,9 @@ export function recheckStrip(result: WorktopPlan): Finding[] {
   const acrossPanelMm = along ? top.widthMm : top.lengthMm;
   const atEdge = acrossFromMm <= 1e-6 || acrossFromMm + widthMm >= acrossPanelMm - 1e-6;
   const walls = atEdge ? 1 : 2;
+  // At an edge of the top all room is at the one wall, else half at each.
+  const spareMm = asked.rabbetWidthMm - widthMm;
+  const beforeMm = acrossFromMm <= 1e-6 ? 0 : atEdge ? spareMm : spareMm / 2;
   const share = (atMm: number) => Math.abs(atMm - heldMm) / lengthMm;
   const end = (name: 'start' | 'end', atMm: number): Finding[] => {
     const gapMm = asked.endClearanceMm + metal * share(atMm);
@@ -105,6 +108,7 @@ export function recheckStrip(result: WorktopPlan): Finding[] {
       along ? startMm - rabbet.xMm : startMm - rabbet.yMm,
       openStart ? 0 : strip.start.gapMm,
     ),
+    ...agree('strip.rabbet', along ? rabbet.yMm : rabbet.xMm, acrossFromMm - beforeMm),
     ...agree('strip.rabbet.acrossMm', rabbet.acrossMm, asked.rabbetWidthMm),
     ...agree('strip.rabbet.acrossMm', along ? rabbet.widthMm : rabbet.lengthMm, asked.rabbetWidthMm),
     ...agree('strip.rabbet.depthMm', rabbet.depthMm, depthMm),
