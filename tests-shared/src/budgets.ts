@@ -196,6 +196,10 @@ export const largerRules: Readonly<
     maxGzipBytes: 520,
     because: 'Two lists come out, and their worst, counted in whole nanometres.',
   },
+  'worktop/cable-hole': {
+    maxGzipBytes: 550,
+    because: 'A list goes in, and lists have refusals of their own; its two largest are picked from it.',
+  },
 };
 
 /** Every package stands here; its rules are weighed besides, each alone. */

@@ -19,11 +19,10 @@ export interface BundleDiameter {
   readonly bundleDiameterMm: number;
 }
 
-/** Diameter of the smallest circle known around 1, 2, 3 … circles of diameter 1. */
+/** Diameter of the smallest circle known around 1, 2, 3 … circles of diameter 1, rounded up. */
 const ratios = [
-  1, 2, 2.1547005384, 2.4142135624, 2.7013016167, 3, 3, 3.304764871, 3.6131259298, 3.8130256314, 3.9238044002,
-  4.0296019301, 4.2360679775, 4.3284285549, 4.5213569647, 4.6154255949, 4.7920337483, 4.8637033052,
-  4.8637033052, 5.122320737,
+  1, 2, 2.1547006, 2.4142136, 2.7013017, 3, 3, 3.3047649, 3.613126, 3.8130257, 3.9238045, 4.029602, 4.236068,
+  4.3284286, 4.521357, 4.6154256, 4.7920338, 4.8637034, 4.8637034, 5.1223208,
 ];
 
 /**
@@ -145,14 +144,14 @@ export const bundleDiameterRule = /* @__PURE__ */ defineRule(() => {
         name: 'a ring of cables along the rim, for two to six',
         of: 'bundleDiameterMm',
         compute: ({ cableDiameterMm, cableCount }) => ring(cableCount, cableDiameterMm),
-        relative: 1e-10,
+        relative: 3e-8,
         over: { cableCount: [2, 6] },
       },
       {
         name: 'the same around one cable in the middle, for seven to nine',
         of: 'bundleDiameterMm',
         compute: ({ cableDiameterMm, cableCount }) => ring(cableCount - 1, cableDiameterMm),
-        relative: 1e-10,
+        relative: 3e-8,
         over: { cableCount: [7, 9] },
       },
     ],

@@ -1,4 +1,4 @@
-import { defineRule, requireInputs, requireList } from '@scantling/rules';
+import { defineRule, requireList, requireNumber } from '@scantling/rules';
 import { nfpa70 } from '@scantling/rules/sources';
 import { cablesThatMove, mainsWiring, plugsAreWider } from '../cable-cautions.ts';
 
@@ -35,11 +35,12 @@ export interface CableHole {
  * ```
  */
 export function cableHole(input: CableHoleInput): CableHole {
-  requireInputs('cableHole', input, { mostFillPct: fill });
-  requireList('cableHole', 'cableDiametersMm', input.cableDiametersMm, cables);
-  const [first = 0, second = 0] = [...input.cableDiametersMm].sort((a, b) => b - a);
-  const squares = input.cableDiametersMm.reduce((sum, mm) => sum + mm * mm, 0);
-  return { holeDiameterMm: Math.max(first + second, 10 * Math.sqrt(squares / input.mostFillPct)) };
+  const { cableDiametersMm, mostFillPct } = input ?? {};
+  requireNumber('cableHole', 'mostFillPct', mostFillPct, fill);
+  requireList('cableHole', 'cableDiametersMm', cableDiametersMm, cables);
+  const [first = 0, second = 0] = [...cableDiametersMm].sort((a, b) => b - a);
+  const byShareMm = (10 * Math.hypot(...cableDiametersMm)) / Math.sqrt(mostFillPct);
+  return { holeDiameterMm: Math.max(first + second, byShareMm) };
 }
 
 export const cableHoleRule = /* @__PURE__ */ defineRule(() => ({

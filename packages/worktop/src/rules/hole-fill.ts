@@ -1,4 +1,4 @@
-import { defineRule, requireInputs, requireList } from '@scantling/rules';
+import { defineRule, requireList, requireNumber } from '@scantling/rules';
 import { euclidElements, nfpa70 } from '@scantling/rules/sources';
 import { cablesThatMove, mainsWiring, plugsAreWider } from '../cable-cautions.ts';
 
@@ -32,10 +32,10 @@ export interface HoleFill {
  * ```
  */
 export function holeFill(input: HoleFillInput): HoleFill {
-  requireInputs('holeFill', input, { holeDiameterMm: hole });
-  requireList('holeFill', 'cableDiametersMm', input.cableDiametersMm, cables);
-  const squares = input.cableDiametersMm.reduce((sum, mm) => sum + mm * mm, 0);
-  return { fillPct: (100 * squares) / input.holeDiameterMm ** 2 };
+  const { holeDiameterMm, cableDiametersMm } = input ?? {};
+  requireNumber('holeFill', 'holeDiameterMm', holeDiameterMm, hole);
+  requireList('holeFill', 'cableDiametersMm', cableDiametersMm, cables);
+  return { fillPct: 100 * (Math.hypot(...cableDiametersMm) / holeDiameterMm) ** 2 };
 }
 
 export const holeFillRule = /* @__PURE__ */ defineRule(() => ({
