@@ -1,4 +1,5 @@
 import { type GridPlace, stepTemplate, type TemplatePlan } from '@scantling/grids';
+import { least } from '../checks/check.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { BlockedHole, PlannedHole } from '../result.ts';
 import type { HolePlace } from './accessories.ts';
@@ -43,9 +44,6 @@ export interface PlannedTemplate {
 /** People count from 1. */
 const fromOne = ({ column, row }: GridPlace): HolePlace => ({ column: column + 1, row: row + 1 });
 
-const largest = <T>(items: readonly T[], measure: (item: T) => number): T | null =>
-  items.reduce<T | null>((best, item) => (best && measure(best) >= measure(item) ? best : item), null);
-
 /** What is left beside each hole once it is as far off as it may be. */
 function errorsOf(stepped: TemplatePlan['holes'], holes: readonly PlannedHole[]): SteppedHoleError[] {
   const planned = new Map(holes.map((hole) => [`${hole.column} ${hole.row}`, hole]));
@@ -87,7 +85,7 @@ export function plannedTemplate(
     proven: found.proven,
     unreached: found.unreached.map(fromOne),
     why: found.why,
-    farthestOff: largest(drilled, ({ worstCaseMm }) => worstCaseMm),
-    tightest: largest(drilled, ({ leftMm }) => -leftMm),
+    farthestOff: least(drilled, ({ worstCaseMm }) => -worstCaseMm),
+    tightest: least(drilled, ({ leftMm }) => leftMm),
   };
 }
