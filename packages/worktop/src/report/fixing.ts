@@ -34,7 +34,8 @@ export function screwsSection({ screws }: WorktopPlan): string | null {
   const { lengthMm, threadLengthMm, layersMm, at, settings } = screws;
   const lies = new Map<string, string[]>();
   for (const { name, underStrip, threadInWoodMm, penetrationMm, stockAboveTipMm } of at) {
-    const figures = [threadInWoodMm, penetrationMm, stockAboveTipMm].map((mm) => bare(thereIs(mm)));
+    const above = stockAboveTipMm < 0 ? 'none' : bare(thereIs(stockAboveTipMm));
+    const figures = [bare(thereIs(threadInWoodMm)), bare(thereIs(penetrationMm)), above];
     const key = [underStrip ? 'under the strip' : 'clear of the strip', ...figures].join('\t');
     lies.set(key, [...(lies.get(key) ?? []), name]);
   }

@@ -57,7 +57,13 @@ export function accessoriesSection({ accessories }: WorktopPlan): string | null 
 export function cablesSection({ cables, plan }: WorktopPlan): string | null {
   if (!cables || !plan.cables) return null;
   const { holeDiameterMm, xMm, yMm, cableLengthMm } = plan.cables;
-  const clear = cables.clearanceMm === null ? '' : `, ${thereIs(cables.clearanceMm)} from ${cables.nearest}`;
+  const { clearanceMm, nearest } = cables;
+  const clear =
+    clearanceMm === null
+      ? ''
+      : clearanceMm < 0
+        ? `, ${needed(-clearanceMm)} into ${nearest}`
+        : `, ${thereIs(clearanceMm)} from ${nearest}`;
   return section('Cables', [
     `hole ⌀ ${bothUnits(holeDiameterMm)} at x ${millimetres(xMm)}, y ${millimetres(yMm)}${clear}; at least ⌀ ${needed(cables.neededHoleMm)} is needed`,
     `${cables.cableCount} cables fill ${cables.fillPct.toFixed(0)} % of it`,

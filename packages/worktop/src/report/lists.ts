@@ -51,7 +51,7 @@ export function cutSection(shopping: ShoppingPlan, { stock }: SettledPlan): stri
 }
 
 export function shoppingSection(shopping: ShoppingPlan): string {
-  const { totalPrice, boundPrice, proven, checks } = shopping;
+  const { totalPrice, boundPrice, proven, status, checks } = shopping;
   const money = (price: number | null) => (price === null ? '' : price.toFixed(2).padStart(8));
   const rows = shoppingRows(shopping).map(({ item, count, size, price }) => [
     count === null ? '' : `${count} ×`,
@@ -66,7 +66,9 @@ export function shoppingSection(shopping: ShoppingPlan): string {
     ...columns(rows),
     ...(totalPrice === null
       ? ['Without prices: the plan names nothing on offer.']
-      : [`All that has a price: ${totalPrice.toFixed(2)}${proof}`]),
+      : [
+          `${status === 'fail' ? 'What can be had' : 'All that has a price'}: ${totalPrice.toFixed(2)}${proof}`,
+        ]),
     ...checks.filter(({ status }) => status !== 'pass').map(checkLines),
   ]);
 }

@@ -1,11 +1,15 @@
 /** Wider lines go on in the next. */
 const LINE_WIDTH = 120;
 
+/** Blanks at which text may go on in the next line: a figure and its unit stay together. */
+export const BREAKS: RegExp = / (?!(?:mm|in|kg|g|mL|N|kN|MPa|µm|°C|K|%|×)(?![\p{L}\p{N}]))/gu;
+
 /** A line broken at blanks, what follows set in further. */
 function wrapped(line: string): string[] {
   if (line.length <= LINE_WIDTH) return [line];
   const indent = line.search(/\S/);
-  const at = line.lastIndexOf(' ', LINE_WIDTH);
+  const breaks = [...line.matchAll(BREAKS)].map(({ index }) => index);
+  const at = breaks.findLast((index) => index <= LINE_WIDTH) ?? -1;
   if (at <= indent + 2) return [line];
   const rest = `${' '.repeat(indent)}  ${line.slice(at).trim()}`;
   return [line.slice(0, at), ...wrapped(rest).map((more, i) => (i === 0 ? more : more.replace(/^ {2}/, '')))];

@@ -1,4 +1,5 @@
 import { textWidth } from '../drawing/lettering.ts';
+import { BREAKS } from '../report/text.ts';
 
 /** As much of a word as there is room for, sign by sign, at least one a line. */
 function pieces(word: string, height: number, room: number): string[] {
@@ -18,7 +19,7 @@ function pieces(word: string, height: number, room: number): string[] {
 export function linesOf(text: string, height: number, room: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ').filter((one) => one !== '')) {
+  for (const word of text.split(BREAKS).filter((one) => one !== '')) {
     const longer = line ? `${line} ${word}` : word;
     if (textWidth(longer, height) <= room) {
       line = longer;
