@@ -13,8 +13,8 @@ export const inUse: Verdicts = {
       margin: [mostMm, mostSagMm],
     };
   },
-  'lift-off': ({ sag }) => {
-    if (!sag?.sag) return null;
+  'lift-off': ({ plan, sag }) => {
+    if (!plan.load || !sag?.sag) return null;
     const supports = [sag.sag.left, sag.sag.right];
     const leastN = Math.min(...supports.map(({ leastReactionN }) => leastReactionN));
     const always = supports.some(
@@ -63,11 +63,11 @@ export const inUse: Verdicts = {
       margin: [holeDiameterMm, neededHoleMm],
     };
   },
-  'cable-place': ({ cables }) =>
-    cables && {
-      status: graver(cables.why !== null),
-      figures: cables.clearanceMm === null ? [] : [cables.clearanceMm],
-    },
+  'cable-place': ({ plan, cables }) => {
+    if (!plan.cables || !cables) return null;
+    const { why, clearanceMm } = cables;
+    return { status: graver(why !== null), figures: clearanceMm === null ? [] : [clearanceMm] };
+  },
   'cable-length': ({ plan, cables }) => {
     if (!plan.cables || !cables) return null;
     const { neededLengthMm, farthestMm } = cables;

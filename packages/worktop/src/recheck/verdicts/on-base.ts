@@ -146,8 +146,8 @@ export const onBase: Verdicts = {
     const leastMm = Math.min(...overhangs);
     return { status: graver(false, leastMm < 0), figures: [leastMm], margin: [leastMm, 0] };
   },
-  template: ({ template }) => {
-    if (!template) return null;
+  template: ({ plan, template }) => {
+    if (!plan.template || !template) return null;
     const { steps, leastStepCount, unreached, farthestOff, tightest } = template;
     return {
       status: graver(
@@ -164,8 +164,8 @@ export const onBase: Verdicts = {
       ...(tightest ? { margin: [tightest.leftMm, 0] as const } : {}),
     };
   },
-  accessories: ({ accessories }) => {
-    if (!accessories?.length) return null;
+  accessories: ({ plan, accessories }) => {
+    if (!plan.accessories?.length || !accessories) return null;
     const seasons = ['now', 'swollen', 'shrunken'] as const;
     const fits = accessories.flatMap(({ fit }) => (fit ? seasons.map((season) => fit[season]) : []));
     const margins = fits.map(({ worstCase }) => worstCase.marginMm);
