@@ -98,16 +98,28 @@ const verdict = (differences: readonly number[]): number =>
 const best = (some: readonly HeldAt[]): HeldAt =>
   some.reduce((a, b) => (verdict(allMerits(b, a)) > 0 ? b : a));
 
+type Place = (fixedLineMm: number) => Placement;
+
+/** The same answer to the same question: turns that start apart end in the same places. */
+function remembered(place: Place): Place {
+  const placed = new Map<number, Placement>();
+  return (fixedLineMm) => {
+    const placement = placed.get(fixedLineMm) ?? place(fixedLineMm);
+    placed.set(fixedLineMm, placement);
+    return placement;
+  };
+}
+
 /**
  * A line on a row that slides across the grain lies where that row ends up, and how far it may slide depends on the line:
  * by turns, until both stay. A season moves holes by hundredths of their distance, so that is soon. Where it never is,
  * the slides that came up are tried as they are.
  */
-function holdFrom(question: Question, line: Line, from: Placement['base']): HeldAt {
+function holdFrom(question: Question, place: Place, line: Line, from: Placement['base']): HeldAt {
   const turns: Placement[] = [];
   let fixedLineMm = line(from.fixings);
   for (let turn = 0; turn < MOST_TURNS; turn++) {
-    const placement = placeAt(question, fixedLineMm);
+    const placement = place(fixedLineMm);
     const nowMm = line(placement.base.fixings);
     if (Math.abs(nowMm - fixedLineMm) <= SAME_LINE_MM) {
       return heldAt(question, { ...placement, fixedLineMm: nowMm });
@@ -124,10 +136,10 @@ function holdFrom(question: Question, line: Line, from: Placement['base']): Held
 }
 
 /** From both ends of the slides: where the holes leave gaps, they may meet at more than one place. */
-function hold(question: Question, line: Line): HeldAt {
+function hold(question: Question, place: Place, line: Line): HeldAt {
   const [narrow, wide] = endsOf(question);
   const starts = line(narrow.fixings) === line(wide.fixings) ? [wide] : [narrow, wide];
-  return best(starts.map((base) => holdFrom(question, line, base)));
+  return best(starts.map((base) => holdFrom(question, place, line, base)));
 }
 
 /** Where the top is held, and the other rows where it might be. */
@@ -154,14 +166,14 @@ export function chooseLine(question: Question): ChosenLine {
     .map((line) => ({ line, before: holdOn(question, wide, line(wide.fixings)) }))
     .sort((a, b) => verdict(merits(b.before, a.before)));
   const moving = fixings.some(({ name }) => openAcross(question, name));
+  const place = remembered((fixedLineMm) => placeAt(question, fixedLineMm));
   const tried: HeldAt[] = [];
   for (const { line, before } of near) {
-    // Lines whose hold is known beforehand are in order: none of the rest holds better than one that keeps every hole.
-    const done = tried.some(
-      (one) => one.placement.keptCount === holeCount(plan) && verdict(merits(before, one)) < 0,
-    );
-    if (!moving && done) break;
-    tried.push(hold(question, line));
+    // Lines are in the order of their hold: where one keeps every hole, none holds better that comes after. What slides
+    // may change how far a line's screws travel, but not whether one stands on it.
+    const after = (one: HeldAt) => verdict(merits(before, one).slice(0, moving ? 1 : undefined)) < 0;
+    if (tried.some((one) => one.placement.keptCount === holeCount(plan) && after(one))) break;
+    tried.push(hold(question, place, line));
   }
   const held = best(tried);
   const others = near
