@@ -145,9 +145,10 @@ const ROUNDING = 1e-9;
  * ripped, crosscut and ripped (`along`). A fourth cut, the way of the second, brings a length to size. Parts miss every
  * defect; cuts need not. A waste narrower than the kerf is sawn away.
  *
- * Found by growing partial plans part by part, many side by side, against two bounds: the area of parts of each size
- * against what rows of such parts can fill of a board, and what the search passed over. How much is looked at is
- * counted in steps, so the answer is always the same; where the bound is not met, the gap is stated.
+ * Found by growing partial plans part by part, many side by side, then by cutting two or three boards of the plan anew
+ * together. Held against three bounds: the area of parts of each size against what rows of such parts can fill of a
+ * board, the most that each board can give by itself, and what the search passed over. How much is looked at is counted
+ * in steps, so the answer is always the same; where the bound is not met, the gap is stated.
  *
  * @param input - Parts, boards, kerf, trims, and whether boards are first crosscut or ripped.
  * @returns For each board its cuts, parts and offcuts; what is missing; price and share that no plan can pass.

@@ -36,9 +36,20 @@ function families(kinds: readonly Kind[]): Kind[][] {
   return [...found.values()];
 }
 
+/** What none of several bounds lets a plan pass. */
+export const tightest = (bounds: readonly Bounds[]): Bounds => ({
+  mostValue: Math.min(...bounds.map(({ mostValue }) => mostValue)),
+  leastPrice: (value) => Math.max(...bounds.map(({ leastPrice }) => leastPrice(value))),
+  mayHold: (boards, value) => bounds.every(({ mayHold }) => mayHold(boards, value)),
+});
+
+const pricesOf = ({ blanks }: Job): number[] => blanks.map(({ price }) => price);
+
+const sumOf = (boards: readonly number[], each: readonly number[]): number =>
+  boards.reduce((sum, board) => sum + (each[board] as number), 0);
+
 /** Bounds from the area of parts of each size, against the area that whole rows of such parts can fill. */
-export function boundsOf(job: Job): Bounds {
-  const prices = job.blanks.map(({ price }) => price);
+export function areaBounds(job: Job): Bounds {
   const total = valueOfAll(job.kinds);
   const looks = families(job.kinds).map((family) => {
     const capacity = capacities(family, job);
@@ -46,19 +57,24 @@ export function boundsOf(job: Job): Bounds {
     const left = (kind: number) => pieces(family[kind] as Kind);
     const others = total - valueOfAll(family);
     const room = capacity.reduce((sum, one) => sum + one, 0);
-    const price = leastPriceOf(boardSets(capacity, prices));
+    const price = leastPriceOf(boardSets(capacity, pricesOf(job)));
     const areaFor = (value: number) => exchange.areaFor(value - others, left);
     return {
       mostValue: others + exchange.valueOf(room, left),
       leastPrice: (value: number) => price(0, areaFor(value)),
-      mayHold: (boards: readonly number[], value: number) =>
-        boards.reduce((sum, board) => sum + (capacity[board] as number), 0) >= areaFor(value),
+      mayHold: (boards: readonly number[], value: number) => sumOf(boards, capacity) >= areaFor(value),
     };
   });
+  return tightest(looks);
+}
+
+/** Bounds from the most value that each board can give by itself. */
+export function valueBounds(job: Job, mostValues: readonly number[]): Bounds {
+  const price = leastPriceOf(boardSets(mostValues, pricesOf(job)));
   return {
-    mostValue: Math.min(...looks.map(({ mostValue }) => mostValue)),
-    leastPrice: (value) => Math.max(...looks.map(({ leastPrice }) => leastPrice(value))),
-    mayHold: (boards, value) => looks.every(({ mayHold }) => mayHold(boards, value)),
+    mostValue: mostValues.reduce((sum, one) => sum + one, 0),
+    leastPrice: (value) => price(0, value),
+    mayHold: (boards, value) => sumOf(boards, mostValues) >= value,
   };
 }
 
@@ -79,13 +95,12 @@ export interface Outlook {
 
 /** The outlook over all parts and boards. */
 export function outlookOf(job: Job): Outlook {
-  const { kinds, blanks, kerf } = job;
+  const { kinds, kerf } = job;
   const areas = kinds.map((kind) => enlargedArea(kind, kerf));
   const capacity = capacities(kinds, job);
   const capacityFrom = [0];
   for (const one of [...capacity].reverse()) capacityFrom.unshift((capacityFrom[0] as number) + one);
-  const prices = blanks.map(({ price }) => price);
-  const suffixes = boardSets(capacity, prices);
+  const suffixes = boardSets(capacity, pricesOf(job));
   return {
     ...{ areas, capacity, capacityFrom, leastPrice: leastPriceOf(suffixes) },
     sets: suffixes[0] as BoardSet[],

@@ -1,9 +1,15 @@
-import type { FirstCut } from '../cut-boards.ts';
-import { type Job, type Kind, type Rect, type Sheet, sidesOf, TICKS_PER_MM, turned } from './job.ts';
+import { filledBy } from './filled.ts';
+import {
+  type Filled,
+  type Job,
+  type Kind,
+  type Rect,
+  type Sheet,
+  sidesOf,
+  TICKS_PER_MM,
+  turned,
+} from './job.ts';
 import { placesIn } from './places.ts';
-
-/** More sums than this are not listed: where there are so many, one lies next to every length. */
-const MOST_SUMS = 500;
 
 /** Room for rounding, so that a bound stays on the safe side. */
 const SLACK = 1e-9;
@@ -14,22 +20,6 @@ export const enlargedArea = ({ along, across }: Kind, kerf: number): number =>
 
 const fits = (kind: Kind, sheet: Sheet): boolean =>
   sidesOf(kind, sheet.firstCut).some(({ u, v }) => placesIn(sheet, sheet.u0, sheet.v0, u, v).length > 0);
-
-/** The lengths up to `most` that whole parts in a row, each with its kerf, fill along u; `null` where they are too many. */
-function rowsOf(kinds: readonly Kind[], firstCut: FirstCut, kerf: number, most: number): number[] | null {
-  let sums = [0];
-  for (const kind of kinds) {
-    const sides = sidesOf(kind, firstCut);
-    for (let piece = 0; piece < kind.ids.length; piece += 1) {
-      const longer = sides.flatMap(({ u }) => sums.map((sum) => sum + u + kerf));
-      const before = sums.length;
-      sums = [...new Set([...sums, ...longer.filter((sum) => sum <= most)])];
-      if (sums.length > MOST_SUMS) return null;
-      if (sums.length === before) break;
-    }
-  }
-  return sums.sort((a, b) => a - b);
-}
 
 /** Lengths along u that are free of defects in a line through v. */
 function freeAt(sheet: Sheet, blocked: readonly Rect[]): number[] {
@@ -47,8 +37,7 @@ function freeAt(sheet: Sheet, blocked: readonly Rect[]): number[] {
  * Most enlarged area that a sheet can give, mm²: every line along u crosses whole parts, each with its kerf, and between
  * two defects no more of it is filled than rows of whole parts can fill.
  */
-function filledAlongU(rows: readonly number[] | null, sheet: Sheet, kerf: number): number {
-  const filled = (length: number): number => rows?.findLast((row) => row <= length + kerf) ?? length + kerf;
+function filledAlongU(filled: Filled, sheet: Sheet, kerf: number): number {
   // An enlarged part below a defect reaches a kerf into it.
   const heights = sheet.defects.flatMap(({ v0, v1 }) => [v0 + kerf, v1]);
   const levels = [sheet.v0, ...heights, sheet.v1 + kerf].sort((a, b) => a - b);
@@ -57,7 +46,7 @@ function filledAlongU(rows: readonly number[] | null, sheet: Sheet, kerf: number
     const to = levels[i + 1] ?? from;
     if (to <= from) continue;
     const blocked = sheet.defects.filter(({ v0, v1 }) => v0 + kerf <= from && to <= v1);
-    const length = freeAt(sheet, blocked).reduce((sum, free) => sum + filled(free), 0);
+    const length = freeAt(sheet, blocked).reduce((sum, free) => sum + filled(free + kerf), 0);
     area += (length / TICKS_PER_MM) * ((to - from) / TICKS_PER_MM);
   }
   return area;
@@ -70,13 +59,13 @@ const otherWay = (sheet: Sheet): Sheet => ({
 });
 
 /** Most enlarged area of parts of these kinds that each blank can give, mm². */
-export function capacities(kinds: readonly Kind[], { blanks, kerf }: Job): number[] {
-  const most = Math.max(...blanks.flatMap(({ sheets }) => sheets.flatMap(({ u1, v1 }) => [u1, v1]))) + kerf;
-  const known = new Map<string, number[] | null>();
-  const rows = (fitting: readonly Kind[], { firstCut }: Sheet): number[] | null => {
+export function capacities(kinds: readonly Kind[], { blanks, kerf, longest }: Job): number[] {
+  const known = new Map<string, Filled>();
+  const rows = (fitting: readonly Kind[], { firstCut }: Sheet): Filled => {
     const key = [firstCut, ...fitting.map((kind) => kinds.indexOf(kind))].join();
-    if (!known.has(key)) known.set(key, rowsOf(fitting, firstCut, kerf, most));
-    return known.get(key) ?? null;
+    const filled = known.get(key) ?? filledBy(fitting, firstCut, kerf, longest);
+    known.set(key, filled);
+    return filled;
   };
   return blanks.map(({ sheets }) => {
     const sheet = sheets[0] as Sheet;

@@ -1,4 +1,4 @@
-import type { Rect, Sheet } from './job.ts';
+import type { Filled, Rect, Sheet } from './job.ts';
 import { placesIn } from './places.ts';
 
 /**
@@ -56,9 +56,27 @@ export const frontArea = ({ s0, s1, t0, t1, u, du }: Front, { u0, v0, v1 }: Rect
 export const sectionArea = ({ s0, s1, t1 }: Front, { u0, v0, v1 }: Rect): number =>
   (s0 - u0) * (v1 - v0) + (s1 - s0) * (t1 - v0);
 
-/** Area that parts still to come can cover, each with a kerf on two of its sides. */
-export const roomLeft = ({ s0, s1, t0, t1, u, du }: Front, { u1, v0, v1 }: Rect, kerf: number): number =>
-  (u1 - s1) * (v1 - v0 + kerf) + (s1 - s0 + kerf) * (v1 - t1) + (s1 - u - du) * (t1 - t0 + kerf);
+/**
+ * Area that parts still to come can cover, each with a kerf on two of its sides: every line along u, or along v, crosses
+ * whole parts.
+ */
+export function roomLeft(
+  front: Front,
+  { u1, v0, v1 }: Rect,
+  kerf: number,
+  alongU: Filled,
+  alongV: Filled,
+): number {
+  const { s0, s1, t0, t1, u, du } = front;
+  const past = u + du;
+  const byU =
+    alongU(u1 - s1) * (t0 - v0) + alongU(u1 - past) * (t1 - t0 + kerf) + alongU(u1 - s0 + kerf) * (v1 - t1);
+  const byV =
+    alongV(v1 - t1) * (past - s0 + kerf) +
+    alongV(v1 - t0 + kerf) * (s1 - past) +
+    alongV(v1 - v0 + kerf) * (u1 - s1);
+  return Math.min(byU, byV);
+}
 
 /** Whether every part that can come after `b` can come after `a` in the same place. */
 export const covers = (a: Front, b: Front): boolean =>

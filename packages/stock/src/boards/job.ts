@@ -1,4 +1,5 @@
 import type { BoardCutting, FirstCut } from '../cut-boards.ts';
+import { filledBy } from './filled.ts';
 
 /** Lengths are counted in millionths of a millimetre, whole numbers, so that sums of them are exact. */
 export const TICKS_PER_MM = 1_000_000;
@@ -44,11 +45,18 @@ export interface Kind {
   readonly ids: readonly string[];
 }
 
+/** The most that whole parts in a row, each with its kerf, fill of a length. */
+export type Filled = (length: number) => number;
+
 /** What is to be cut from what, in an order that does not depend on the order it was given in. */
 export interface Job {
   readonly kerf: number;
   readonly kinds: readonly Kind[];
   readonly blanks: readonly Blank[];
+  /** No length in a board, with its kerf, is more. */
+  readonly longest: number;
+  /** Of a length along the board's grain, as `across` cuts divide it, and of one across it. */
+  readonly filled: Readonly<Record<FirstCut, Filled>>;
 }
 
 /** The sides of a part along u and v, in each way that it may lie. */
@@ -108,8 +116,13 @@ function blanksOf({ boards, endTrimMm, edgeTrimMm, firstCut }: BoardCutting): Bl
 }
 
 /** The job in whole ticks, like parts together, boards of least price for their area first. */
-export const jobOf = (input: BoardCutting): Job => ({
-  kerf: ticks(input.kerfMm),
-  kinds: kindsOf(input),
-  blanks: blanksOf(input),
-});
+export function jobOf(input: BoardCutting): Job {
+  const [kerf, kinds, blanks] = [ticks(input.kerfMm), kindsOf(input), blanksOf(input)];
+  const longest =
+    Math.max(...blanks.flatMap(({ sheets }) => sheets.flatMap(({ u1, v1 }) => [u1, v1]))) + kerf;
+  const filled = {
+    across: filledBy(kinds, 'across', kerf, longest),
+    along: filledBy(kinds, 'along', kerf, longest),
+  };
+  return { kerf, kinds, blanks, longest, filled };
+}

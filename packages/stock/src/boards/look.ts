@@ -73,7 +73,7 @@ const ROUNDING = 1e-9;
  * Gives `null` where work ran out.
  */
 export function look(job: Job, outlook: Outlook, progress: Progress, choice: Choice): PassedOver | null {
-  const { kinds, blanks, kerf } = job;
+  const { kinds, blanks, kerf, filled } = job;
   const { total, exchange } = outlook;
   const sameValue = total * ROUNDING;
   const samePrice = blanks.reduce((sum, { price }) => sum + price, 0) * ROUNDING;
@@ -105,7 +105,9 @@ export function look(job: Job, outlook: Outlook, progress: Progress, choice: Cho
     const boardArea = partArea + (opened ? 0 : (plan?.boardArea ?? 0));
     const price = (plan?.price ?? 0) + (opened ? blank.price : 0);
     const capacity = (outlook.capacity[at] as number) - boardArea;
-    const here = Math.min(capacity, roomLeft(front, sheet, kerf) / TICKS_PER_MM ** 2);
+    const [alongU, alongV] =
+      sheet.firstCut === 'across' ? [filled.across, filled.along] : [filled.along, filled.across];
+    const here = Math.min(capacity, roomLeft(front, sheet, kerf, alongU, alongV) / TICKS_PER_MM ** 2);
     const room = here + (outlook.capacityFrom[at + 1] as number);
     const left = (i: number) => (wanted[i] as number) - Number(i === kind);
     const areaLeft = outlook.totalArea - area;

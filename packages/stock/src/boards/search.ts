@@ -1,11 +1,21 @@
-import { boundsOf, outlookOf } from './bounds.ts';
+import { areaBounds, outlookOf, tightest, valueBounds } from './bounds.ts';
+import { cutAnew } from './cut-anew.ts';
 import type { Job } from './job.ts';
 import type { BoardSet } from './least-price.ts';
 import { type Best, type Choice, look, type Progress } from './look.ts';
+import { mostOfBoard } from './most-of-board.ts';
 import { setsByPrice } from './sets-by-price.ts';
 
 /** Work is counted in parts placed, so that the same question always gets the same answer. */
 const MOST_STEPS = 800_000;
+
+/** So many more to learn what each board can give, to cut boards anew, and to rule out what is left. */
+const BOARD_STEPS = 600_000;
+const ANEW_STEPS = 800_000;
+const LAST_STEPS = 200_000;
+
+/** Partial plans kept for each number of parts where boards are cut anew. */
+const ANEW_WIDTH = 36;
 
 /** Every look is this much wider than the one before. */
 const WIDER = 6;
@@ -36,7 +46,7 @@ const boardsOf = ({ members }: BoardSet): number[] => {
 export function searchPlans(job: Job): Found {
   const { blanks } = job;
   const outlook = outlookOf(job);
-  const bounds = boundsOf(job);
+  let bounds = areaBounds(job);
   const progress: Progress = { best: { last: null, value: 0, price: 0, rest: 0 }, stepsLeft: MOST_STEPS };
   let { mostValue } = bounds;
   let leastPrice = 0;
@@ -52,7 +62,13 @@ export function searchPlans(job: Job): Found {
       mostValue = Math.min(mostValue, Math.max(best.value, passedOver.mostValue));
       leastPrice = Math.max(leastPrice, Math.min(best.price, passedOver.leastPrice));
     }
-    leastPrice = Math.max(leastPrice, bounds.leastPrice(best.value * LESS));
+    learn();
+  }
+
+  /** Holds what the bounds say against the best plan. */
+  function learn(): void {
+    mostValue = Math.min(mostValue, bounds.mostValue);
+    leastPrice = Math.max(leastPrice, bounds.leastPrice(progress.best.value * LESS));
   }
 
   function lookAt(boards: readonly number[], choice: Choice) {
@@ -97,6 +113,14 @@ export function searchPlans(job: Job): Found {
     progress.stepsLeft += kept;
   }
 
+  /** Learns what each board can give by itself. */
+  function lookAtEachBoard(): void {
+    const steps = BOARD_STEPS / blanks.length;
+    const most = blanks.map((blank) => mostOfBoard(job, blank, steps));
+    bounds = tightest([bounds, valueBounds(job, most)]);
+    learn();
+  }
+
   for (let width = 1; progress.stepsLeft > 0 && !proven(); width *= WIDER) {
     for (const usedBy of ['strips', 'sections'] as const) {
       if (!proven()) lookAtAll({ width, usedBy });
@@ -104,6 +128,13 @@ export function searchPlans(job: Job): Found {
     if (!proven()) lookAtSets({ width, usedBy: 'strips' });
     if (!proven()) ruleOutSets(width === 1 ? 0 : progress.stepsLeft / 4);
   }
+  if (!proven()) lookAtEachBoard();
+  if (!proven()) {
+    progress.stepsLeft = ANEW_STEPS;
+    cutAnew(job, progress, { width: ANEW_WIDTH, usedBy: 'strips' });
+    learn();
+  }
+  if (!proven()) ruleOutSets(LAST_STEPS);
   const { best } = progress;
   return {
     ...best,
