@@ -1,8 +1,6 @@
-import { assignedSpecificGravity, findSpecies, woods } from '@scantling/species';
-import { expectWithin, numberArb } from '@scantling/tests-shared';
+import { numberArb } from '@scantling/tests-shared';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { densityKgPerM3, specificGravityOf } from '../src/density.ts';
 import type { GlueUp, OfferedBoard, Plan, PlannedGlueUp } from '../src/index.ts';
 import { planWorktop } from '../src/index.ts';
 import { builtBench, checkOf, glueUp } from './shop-sections.ts';
@@ -19,44 +17,6 @@ const partOf = (plan: Plan): PlannedGlueUp => {
 };
 
 const ofWood = (species: string, plan = builtBench()): Plan => ({ ...plan, top: { ...plan.top, species } });
-
-describe('the density of a wood', () => {
-  test('sugar maple by hand', () => {
-    const { species: maple } = findSpecies('sugar maple');
-    if (!maple) throw new Error('no maple');
-    // The table has 0.63 at 12 %: 630 kg of dry wood, and 12 % of water.
-    expect(densityKgPerM3(maple, 12)).toBeCloseTo(630 * 1.12, 9);
-    // Drying from 12 to 8 % takes 0.265 × 4 / 30 = 0.035333 off the room of a gram, from 1 / 0.63 = 1.587302 cm³:
-    // 1 / 1.551968 = 0.644343, and 644.343 × 1.08 = 695.89.
-    expect(densityKgPerM3(maple, 8)).toBeCloseTo(695.89, 2);
-    // Down to 0 %: 0.265 × 12 / 30 = 0.106; 1 / 1.481302 = 0.675082
-    expect(specificGravityOf(maple, 0)).toBeCloseTo(0.675082, 6);
-  });
-
-  test('ovendry gravities that a design standard assigns to combinations named for one wood (NDS 2018, Table 12.3.3A)', () => {
-    const single = assignedSpecificGravity.rows.flatMap(({ species: name, specificGravityRatio }) => {
-      const { species } = findSpecies(name);
-      const ours = species && specificGravityOf(species, 0);
-      return ours && !/cedars/i.test(name) ? [{ name, ours, specificGravityRatio }] : [];
-    });
-    expect(single.length).toBeGreaterThanOrEqual(6);
-    for (const { name, ours, specificGravityRatio } of single) {
-      expectWithin(ours, specificGravityRatio, 0.015, `NDS 2018, Table 12.3.3A, ${name}`);
-    }
-  });
-
-  test('no figure is made up for a wood whose gravity no table gives', () => {
-    const unknown = woods.filter((wood) => wood.at12Pct.specificGravityRatio === null);
-    expect(unknown.length).toBeGreaterThan(0);
-    for (const wood of unknown) expect(densityKgPerM3(wood, 8)).toBeNull();
-    const plan = ofWood('honeylocust');
-    expect(partOf(plan).stages.map(({ massKg }) => massKg)).toEqual([null, null, null, null]);
-    expect(partOf(plan).stages.map(({ volumeM3 }) => volumeM3)).toEqual(
-      partOf(builtBench()).stages.map(({ volumeM3 }) => volumeM3),
-    );
-    expect(checkOf(plan, 'panel').says).toMatch(/No table gives the density of honeylocust: weigh a board\./);
-  });
-});
 
 test('the bench by hand: boards, joints, glue, clamps and weight', () => {
   const part = partOf(glued());
@@ -92,6 +52,15 @@ test('quartersawn boards have their rings square to the face, and their check sa
   // Sugar maple: (0.00165 + 0.00353) / 2 = 0.00259
   expect(checkOf(turned, 'species').says).toMatch(/quartersawn from 45° on, where it moves by 0\.00259/);
   expect(checkOf(plan, 'species').says).not.toMatch(/45°/);
+});
+
+test('a wood whose density no table gives: volumes without masses, and it says so', () => {
+  const plan = ofWood('honeylocust');
+  expect(partOf(plan).stages.map(({ massKg }) => massKg)).toEqual([null, null, null, null]);
+  expect(partOf(plan).stages.map(({ volumeM3 }) => volumeM3)).toEqual(
+    partOf(builtBench()).stages.map(({ volumeM3 }) => volumeM3),
+  );
+  expect(checkOf(plan, 'panel').says).toMatch(/No table gives the density of honeylocust: weigh a board\./);
 });
 
 test('one board alone has no joint: no glue, no clamps, no verdict on them', () => {

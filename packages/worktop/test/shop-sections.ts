@@ -2,11 +2,16 @@ import {
   type Check,
   type GlueUp,
   type Plan,
+  type PlannedStrip,
   planWorktop,
   type Screws,
+  type SettledPlan,
   type Shop,
   type Strip,
 } from '../src/index.ts';
+import { plannedStrip } from '../src/parts/strip.ts';
+import type { Obstacle } from '../src/plan/place.ts';
+import { basisOf } from '../src/season.ts';
 
 export const glueUp: GlueUp = {
   boardCount: 5,
@@ -138,3 +143,20 @@ export const builtBench = (): Plan => ({
   },
   shop,
 });
+
+/** The bench with its strip, or the inlay that it is, changed. */
+export const letIn = (
+  changes: Partial<Strip> = {},
+  inlay: Partial<Obstacle> = {},
+  plan = builtBench(),
+): Plan => ({
+  ...plan,
+  top: { ...plan.top, inlays: plan.top.inlays.map((one) => ({ ...one, ...inlay })) },
+  strip: { ...strip, ...changes },
+});
+
+export const stripOf = (plan: Plan): PlannedStrip => {
+  const part = plannedStrip(plan as SettledPlan, basisOf(plan));
+  if (!part) throw new Error('no strip');
+  return part;
+};
