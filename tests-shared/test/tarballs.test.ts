@@ -60,8 +60,8 @@ describe('an empty project with the tarballs and without zod', { timeout: 60_000
     expect([status, stderr.trim()]).toEqual([1, 'Reading a plan file needs zod: npm install zod']);
   });
 
-  describe('and with zod after all', () => {
-    beforeAll(() => lend(project, 'zod'));
+  describe('and with zod and jspdf after all', () => {
+    beforeAll(() => ['zod', 'jspdf'].forEach((name) => lend(project, name)));
 
     test('passes a strict type check of every entry', () => {
       expect(everyEntry.length).toBeGreaterThan(mains.length);

@@ -14,7 +14,16 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { benchContent, changed } from './bindery-bench.ts';
 
 /** Files for the bindery bench, which names no machine to drill with. */
-const written = ['drawing.svg', 'holes.csv', 'holes.dxf', 'plan.json', 'template.pdf'];
+const written = [
+  'cut-list.csv',
+  'drawing.svg',
+  'holes.csv',
+  'holes.dxf',
+  'plan.json',
+  'shopping-list.csv',
+  'template.pdf',
+  'work-sheet.pdf',
+];
 
 const cli = new URL('../src/cli.ts', import.meta.url).pathname;
 let dir = '';

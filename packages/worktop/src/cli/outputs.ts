@@ -1,4 +1,12 @@
-import { drillingProgram, holeTable, planDrawing, type WorktopPlan } from '../index.ts';
+import {
+  cutList,
+  drillingProgram,
+  holeTable,
+  planDrawing,
+  shoppingList,
+  type WorktopPlan,
+  workSheet,
+} from '../index.ts';
 import type { Paper } from '../pdf.ts';
 import { UserError } from './files.ts';
 import type { PaperName } from './options.ts';
@@ -55,6 +63,16 @@ export const outputs: readonly Output[] = [
         warn(`template.pdf is left out: ${error.message}`);
         return null;
       }
+    },
+  },
+  { name: 'cut-list.csv', doing: 'cut list', content: async (result) => cutList(result) },
+  { name: 'shopping-list.csv', doing: 'shopping list', content: async (result) => shoppingList(result) },
+  {
+    name: 'work-sheet.pdf',
+    doing: 'work sheet',
+    content: async (result, paper) => {
+      const { printWorkSheet } = await loadPrint();
+      return printWorkSheet(workSheet(result), { paper: sheets[paper] }).pdf;
     },
   },
   {
