@@ -1,9 +1,10 @@
-import { planView } from './drawing/plan-view.ts';
 import { sceneSvg } from './drawing/svg.ts';
+import { worktopDrawing } from './drawing/worktop-drawing.ts';
 import type { WorktopPlan } from './result.ts';
 
 /**
- * The top seen from above, to scale on an A3 sheet, with its holes, what is let in and the base underneath.
+ * The top to scale on an A3 sheet: seen from above with its holes, what is let in and the base underneath, and cut
+ * across the grain where that shows most.
  *
  * @param result - A computed plan.
  * @returns An SVG file, one user unit a millimetre on paper.
@@ -16,5 +17,5 @@ import type { WorktopPlan } from './result.ts';
  * ```
  */
 export function planDrawing(result: WorktopPlan): string {
-  return sceneSvg(planView(result));
+  return sceneSvg(worktopDrawing(result));
 }

@@ -28,7 +28,7 @@ describe('drawing', () => {
   });
 
   test('says its scale, one of ISO 5455, and shows the top at that scale', () => {
-    expect(letters.text?.map((text) => text['#text'])).toContain(`1:${scale}`);
+    expect(letters.text?.map((text) => text['#text'])).toContain(`1:${scale}, A–A 1:2`);
     const top = lines.rect?.find((rect) => Math.abs(number(rect, 'width') - 1479.55 / scale) < 0.002);
     expect(number(top as Attributes, 'height')).toBeCloseTo(640 / scale, 2);
   });

@@ -12,7 +12,12 @@ export interface ReadPage {
   readonly rectangles: readonly Sides[];
   readonly clips: readonly Sides[];
   readonly lines: readonly { readonly from: Spot; readonly to: Spot }[];
-  readonly texts: readonly { readonly text: string; readonly x: number; readonly y: number }[];
+  readonly texts: readonly {
+    readonly text: string;
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+  }[];
 }
 
 export type Spot = readonly [x: number, y: number];
@@ -80,7 +85,14 @@ async function readPage(page: PDFPageProxy): Promise<ReadPage> {
   const { items } = await page.getTextContent();
   const texts = items.flatMap((item) =>
     'str' in item && item.str.trim() !== ''
-      ? [{ text: item.str, x: item.transform[4] * MM_PER_POINT, y: item.transform[5] * MM_PER_POINT }]
+      ? [
+          {
+            text: item.str,
+            x: item.transform[4] * MM_PER_POINT,
+            y: item.transform[5] * MM_PER_POINT,
+            width: item.width * MM_PER_POINT,
+          },
+        ]
       : [],
   );
   const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
