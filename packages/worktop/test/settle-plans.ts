@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Plan, WorktopPlan } from '../src/index.ts';
+import { type Plan, planWorktop, type WorktopPlan } from '../src/index.ts';
 import { plainBench } from './plain-bench.ts';
 
 type Base = Plan['base'];
@@ -100,6 +100,13 @@ export const plans = (
         holes: { ...holes, first },
       };
     });
+
+/** What was chosen for a place that is left open. */
+export const chosenOf = (plan: Plan, path: string) => {
+  const found = planWorktop(plan).chosen.find((one) => one.path === path);
+  if (!found) throw new Error(`nothing was chosen for ${path}`);
+  return found;
+};
 
 /** The plan as it was asked, with every choice as it was made. */
 export function asChosen({ asked, chosen }: WorktopPlan): Plan {
