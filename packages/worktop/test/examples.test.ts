@@ -1,7 +1,14 @@
 import { findSpecies } from '@scantling/species';
 import { describe, expect, test } from 'vitest';
 import * as examples from '../src/examples.ts';
-import { type Check, type Plan, planWorktop, type Status, type WorktopPlan } from '../src/index.ts';
+import {
+  type Check,
+  type Plan,
+  planWorktop,
+  recheckPlan,
+  type Status,
+  type WorktopPlan,
+} from '../src/index.ts';
 import { parsePlan } from '../src/schema.ts';
 import { exampleContents } from './example-files.ts';
 
@@ -31,6 +38,11 @@ test('every file is exported, and every export is a file', () => {
   const exported = Object.values(examples);
   expect(exported).toHaveLength(files.length);
   for (const content of contents.values()) expect(exported).toContainEqual(content);
+});
+
+test.each(files)('every claim of %s is borne out by other code', (file) => {
+  const { findings, agrees } = recheckPlan(planned(file));
+  expect([agrees, findings]).toEqual([true, []]);
 });
 
 describe('the examples differ in kind', () => {

@@ -40,7 +40,7 @@ describe('a strip that does not go', () => {
       {},
       'strip-rabbet',
       'warn',
-      /^strip\.rabbetDepth is 4\.8 mm: the strip stands up to 0\.22 mm proud, strip\.tolerance is 0\.1 mm/,
+      /^strip\.rabbetDepth is 4\.8 mm: the strip stands up to 0\.22 mm proud, strip\.tolerance is 0\.10 mm/,
     ],
     [
       'screws through the underside',

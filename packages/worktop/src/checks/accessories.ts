@@ -25,7 +25,7 @@ const margin = (mm: number) => (mm >= 0 ? `${thereIs(mm, 2)} to spare` : `${need
 
 const help = ({ fit }: PlannedAccessory, { pins, mostHoleMm }: Accessory) => {
   const slot = fit?.slot;
-  if (!slot) return 'Larger holes, thinner pins or pins nearer together across the grain would';
+  if (!slot) return 'Larger holes, thinner pins or pins nearer together across the grain would help';
   const along = slot.axis === 'x' ? 'along' : 'across';
   const pin = pins[slot.index];
   return `A slot for one pin would do: ${along} the grain, ${needed(slot.lengthMm + mostHoleMm)} long overall, for the pin at x ${pin?.xMm}, y ${pin?.yMm}; or larger holes, or thinner pins`;

@@ -60,7 +60,7 @@ export function checkStripRabbet({ plan, strip, holes }: Computed): Check | null
     proudMm <= plan.strip.toleranceMm
       ? []
       : [
-          `strip.rabbetDepth is ${millimetres(depthMm)}: the strip stands up to ${needed(proudMm, 2)} proud, strip.tolerance is ${millimetres(plan.strip.toleranceMm)}`,
+          `strip.rabbetDepth is ${millimetres(depthMm)}: the strip stands up to ${needed(proudMm, 2)} proud, strip.tolerance is ${thereIs(plan.strip.toleranceMm, 2)}`,
         ];
   const failed = [...narrow, ...open, ...hit];
   const underMm = plan.top.thicknessMm - depthMm;
