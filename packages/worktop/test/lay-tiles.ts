@@ -59,7 +59,11 @@ const less = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]];
  * Where the datum corner lies on every page, by the marks alone: on the first tile it is drawn, and each further tile is
  * laid on its neighbour so that their marks meet.
  */
-function datumOn(tiles: Map<string, Tile>, template: PrintedTemplate, { lengthMm, widthMm }: Plan['top']) {
+export function datumOn(
+  tiles: Map<string, Tile>,
+  template: PrintedTemplate,
+  { lengthMm, widthMm }: Plan['top'],
+) {
   const { columns, rows, overlapMm } = template;
   const first = tiles.get('1/1') as Tile;
   const top = first.rectangles.find(

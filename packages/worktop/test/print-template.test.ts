@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Plan, planWorktop } from '../src/index.ts';
 import { type Paper, papers, printTemplate } from '../src/print.ts';
-import { bored, tilesOf, worstError } from './lay-tiles.ts';
+import { bored, datumOn, tilesOf, worstError } from './lay-tiles.ts';
 import { plainBench } from './plain-bench.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -103,6 +103,30 @@ describe('a template read back', () => {
     for (const edge of ['datum edge, front', 'datum edge, left', 'back edge', 'right edge', 'screw'])
       expect(said).toContain(edge);
     expect(said).toContain('brass cutting guide');
+  });
+
+  test('shows the screws of the strip where the plan has them, as small crosses', async () => {
+    const strip = {
+      ...{ inlay: 'brass cutting guide', thicknessMm: 6, rabbetWidthMm: 26.4, rabbetDepthMm: 6.5 },
+      ...{ expansionUmPerMK: 19, densityKgPerM3: 8500, buildingDayC: 20, toleranceMm: 2, endDistanceMm: 30 },
+      ...{ mostPitchMm: 350, fixedScrew: 'middle' as const, shankDiameterMm: 4, headDiameterMm: 8 },
+      ...{ headHeightMm: 2.4, headBelowFaceMm: 0.2, screwLengthMm: 25 },
+      ...{ slotClearanceMm: 0.3, endClearanceMm: 0.5 },
+    };
+    const result = planWorktop({ ...plainBench, strip });
+    const template = printTemplate(result, { paper: 'A3', marginMm: 10 });
+    const tiles = await tilesOf(template);
+    const datum = datumOn(tiles, template, result.plan.top);
+    const short = [...tiles].flatMap(([key, { lines }]) => {
+      const [datumX, datumY] = datum.get(key) ?? [Number.NaN, Number.NaN];
+      return lines
+        .filter(({ from, to }) => from[1] === to[1] && Math.abs(to[0] - from[0] - 4) < 0.001)
+        .map(({ from, to }) => [(from[0] + to[0]) / 2 - datumX, from[1] - datumY] as const);
+    });
+    expect(result.strip?.screws.length).toBeGreaterThan(3);
+    for (const { xMm, yMm } of result.strip?.screws ?? []) {
+      expect(short.some(([x, y]) => Math.hypot(x - xMm, y - yMm) <= WITHIN_MM)).toBe(true);
+    }
   });
 
   test('keeps all that is written on the paper, inside of the margin', async () => {

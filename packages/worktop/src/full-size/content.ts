@@ -17,6 +17,9 @@ export interface Content {
   readonly holes: readonly BoredMark[];
   /** Screws come from below: a place to keep the drill from, not to drill at. */
   readonly screws: readonly BoredMark[];
+  /** Places of the screws of a strip, which come from above. */
+  readonly stripScrews: readonly Point[];
+  readonly rabbet: Box | null;
   readonly inlays: readonly { readonly name: string; readonly box: Box }[];
 }
 
@@ -50,7 +53,7 @@ function gridMarks({ plan, holes }: WorktopPlan, others: readonly Box[]): BoredM
 
 /** What the template shows, each hole with its number, row first, as in the table of holes. */
 export function contentOf(result: WorktopPlan): Content {
-  const { plan, holes, fixings } = result;
+  const { plan, holes, fixings, strip } = result;
   const { top, base, cables } = plan;
   const inlays = top.inlays.map((inlay) => ({ name: inlay.name, box: boxOf(inlay) }));
   const inlayBoxes = inlays.map(({ box }) => box);
@@ -68,6 +71,8 @@ export function contentOf(result: WorktopPlan): Content {
     top: boxOf({ xMm: 0, yMm: 0, ...top }),
     holes: [...grid, ...passage],
     screws: fixings.map((screw) => named(screw, base.shankDiameterMm / 2, 'screw')),
+    stripScrews: strip?.screws ?? [],
+    rabbet: strip ? boxOf(strip.rabbet) : null,
     inlays,
   };
 }

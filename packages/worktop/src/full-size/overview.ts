@@ -44,7 +44,7 @@ function instructions(content: Content, tiling: Tiling): string[] {
         ]),
     'Lay it on the face of the top, datum edges on the front edge and on the left end. Check length and width over all with a tape: paper stretches in damp air.',
     'Prick the middle of each cross through the paper and compare the farthest pricks with the table of holes before you drill.',
-    `Numbers: row and column of a hole, as in the table of holes.${unnumbered ? ' They are left out where there is no room.' : ''} Strokes aslant: screws from below, to keep the drill from.`,
+    `Numbers: row and column of a hole, as in the table of holes.${unnumbered ? ' They are left out where there is no room.' : ''} Strokes aslant: screws from below, to keep the drill from.${content.stripScrews.length > 0 ? ' Small crosses: screws of the strip.' : ''}`,
     'Clamp a backing board under each hole before the drill comes through, keep hands clear of the exit, protect eyes, ears and lungs. The instructions of your machine hold.',
   ];
 }

@@ -138,6 +138,10 @@ export function tilePage(
       shapes: [
         rectangle(place, content.top, 'outline'),
         ...content.inlays.map(({ box }) => rectangle(place, box, 'outline')),
+        ...(content.rabbet ? [rectangle(place, content.rabbet, 'thin')] : []),
+        ...content.stripScrews
+          .filter((one) => within(around(one, 0), shown))
+          .flatMap((one) => cross(place, one, SCREW_REACH_MM)),
         ...content.holes.filter((one) => seen(extentOf(one))).flatMap((one) => hole(place, one)),
         ...content.screws.filter((one) => seen(extentOf(one))).flatMap((one) => screw(place, one)),
         ...cuts,
