@@ -20,23 +20,31 @@ export {
 export type { HolePlace, PlannedAccessory } from './parts/accessories.ts';
 export type { PlannedCables } from './parts/cables.ts';
 export type { PlannedCalendar } from './parts/calendar.ts';
-export type * from './parts/glue-up.ts';
+export type { GlueUpStage, PlannedGlueUp } from './parts/glue-up.ts';
 export type { PlannedLift } from './parts/lift.ts';
 export type { PlannedSag, PlannedSupport, SagFigures } from './parts/sag.ts';
-export type * from './parts/screws.ts';
-export type * from './parts/shop.ts';
-export type * from './parts/strip.ts';
+export type { BoringSetting, PlannedScrew, PlannedScrews } from './parts/screws.ts';
+export type { PlannedShop } from './parts/shop.ts';
+export type { PlannedRabbet, PlannedStrip, PlannedStripScrew } from './parts/strip.ts';
 export type { PlannedTemplate, SteppedHoleError, TemplateStep } from './parts/template.ts';
-export type * from './plan/base.ts';
-export type * from './plan/drilling.ts';
-export type * from './plan/finish.ts';
-export type * from './plan/holes.ts';
-export type * from './plan/load.ts';
+export type { Base, Fixing, Lift, SlidingPart } from './plan/base.ts';
+export type { Drilling } from './plan/drilling.ts';
+export type { Air, Calendar, Finish, Liquid, Shop } from './plan/finish.ts';
+export type { Accessory, Holes, Template } from './plan/holes.ts';
+export type { CableKind, Cables, HeavyThing, Load } from './plan/load.ts';
 export type * from './plan/place.ts';
 export type { Plan, SettledPlan } from './plan/plan.ts';
-export type * from './plan/screws.ts';
-export type * from './plan/stock.ts';
-export type * from './plan/top.ts';
+export type { Screws, Strip } from './plan/screws.ts';
+export type {
+  BarPart,
+  BarStock,
+  BoardDefect,
+  OfferedBar,
+  OfferedBoard,
+  OfferedContainer,
+  Stock,
+} from './plan/stock.ts';
+export type { Cut, Glue, GlueUp, Top } from './plan/top.ts';
 export { planWorktop } from './plan-worktop.ts';
 export type { Finding } from './recheck/finding.ts';
 export { type Recheck, recheckPlan } from './recheck-plan.ts';
