@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as examples from '../src/examples.ts';
 import { planWorktop, recheckPlan, type WorktopPlan } from '../src/index.ts';
-import { parsePlan } from '../src/schema.ts';
+import { PlanFileError, parsePlan } from '../src/schema.ts';
+import { exampleContents } from './example-files.ts';
+import { placesIn, valueAt, withPlace } from './fields.ts';
 
 type Path = readonly (string | number)[];
 
@@ -98,4 +100,42 @@ test('what stands in a plan is what it is rechecked by', () => {
   const thicker = { ...plan, top: { ...plan.top, thicknessMm: plan.top.thicknessMm + 1 } };
   const paths = recheckPlan({ ...result, plan: thicker }).findings.map(({ path }) => path);
   expect(paths).toEqual(expect.arrayContaining(['finish.areaM2', 'glueUp.roughThicknessMm']));
+});
+
+/** The plan of a file, or nothing where the file is refused. */
+function plannedFrom(content: unknown): WorktopPlan | null {
+  try {
+    return planWorktop(parsePlan(content));
+  } catch (error) {
+    if (error instanceof PlanFileError || error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+test('whatever figure of an example is changed, both computations agree on what follows', () => {
+  const places = [...exampleContents().values()].flatMap((content) =>
+    placesIn(content).flatMap(({ path, field }) =>
+      field.kind === 'figure' ? [{ content, path, limits: field.limits }] : [],
+    ),
+  );
+  const changed = fc.constantFrom(...places).chain(({ content, path, limits }) => {
+    const old = valueAt(content, path);
+    const near = typeof old === 'number' && !limits.integer;
+    const anyFigure = fc.double({ min: limits.min, max: limits.max, noNaN: true });
+    const whole = fc.integer({ min: Math.ceil(limits.min), max: Math.floor(limits.max) });
+    const nearby = fc.double({ min: 0.5, max: 2, noNaN: true }).map((times) => Number(old) * times);
+    const figure = limits.integer ? whole : near ? fc.oneof(nearby, anyFigure) : anyFigure;
+    return figure.map((value) => ({ path, value, content: withPlace(content, path, value) }));
+  });
+  let planned = 0;
+  fc.assert(
+    fc.property(changed, ({ content }) => {
+      const result = plannedFrom(content);
+      if (!result) return;
+      expect(recheckPlan(result).findings).toEqual([]);
+      planned += 1;
+    }),
+    { numRuns: 300 },
+  );
+  expect(planned).toBeGreaterThan(50);
 });

@@ -59,7 +59,8 @@ function marginsMm(accessory: Accessory, pinCount: number, scale: number, missMm
   const sum = errors.reduce((total, error) => total + error, 0);
   return {
     worstCase: playMm - sum - 2 * missMm,
-    rootSumSquare: playMm - Math.hypot(...errors) - 2 * missMm,
+    // Each pin by itself has to go in as well.
+    rootSumSquare: Math.min(playMm - Math.hypot(...ofOne), playMm - Math.hypot(...errors) - 2 * missMm),
   };
 }
 

@@ -56,7 +56,7 @@ export function recheckCables(result: WorktopPlan): Finding[] {
       ? []
       : holds(
           'cables.bundleDiameterMm',
-          packedMm >= leastPackedMm - 1e-6 && packedMm <= mostPackedMm + 1e-6,
+          packedMm >= leastPackedMm * (1 - 1e-7) && packedMm <= mostPackedMm * (1 + 1e-7),
           `${packedMm} is no packing of ${cableCount} cables`,
         )),
     ...agree('cables.neededHoleMm', cables.neededHoleMm, Math.max(byShareMm, packedMm ?? 0)),

@@ -1,39 +1,43 @@
+import type { Calendar } from '../plan/finish.ts';
 import type { WorktopPlan } from '../result.ts';
 import { agree, type Finding, holds, same } from './finding.ts';
 
 /** Rounding of hours. */
 const SAME_H = 1e-6;
 
+/** The first moment from a given one on when somebody works, and for as long as it takes. */
+function inWorkingHours(fromHours: number, needs: number, { opensHours, closesHours }: Calendar): number {
+  const midnight = 24 * Math.floor((fromHours + SAME_H) / 24);
+  const begins = Math.max(fromHours, midnight + opensHours);
+  return begins + needs <= midnight + closesHours + SAME_H ? begins : midnight + 24 + opensHours;
+}
+
 /** Every step waits for what is before it, in hours in which somebody works, and for no more. */
 export function recheckCalendar({ plan, calendar }: WorktopPlan): Finding[] {
   const asked = plan.calendar;
   if (!calendar || !asked) return same('calendar', calendar === null, asked == null);
-  const { opensHours, closesHours, startsHours, layHours, recoatHours, recoatWithinHours, turnHours } = asked;
+  const { startsHours, layHours, recoatHours, recoatWithinHours, turnHours } = asked;
   const { steps } = calendar;
   const coats = (face: string) => steps.filter((step) => step.does === 'coat' && step.face === face);
+  const firstHours = inWorkingHours(startsHours, layHours, asked);
   const findings = steps.flatMap((step, i) => {
     const path = `calendar.steps[${i}]`;
     const before = steps.slice(0, i);
     const underneath = before.filter(({ does, face }) => does === 'coat' && face === step.face).at(-1);
     const last = before.filter(({ does }) => does === 'coat').at(-1);
     const previous = before.at(-1);
-    const sinceMidnight = startsHours + step.atHours;
     const isCoat = step.does === 'coat';
-    // What has to be over before this may begin.
-    const ready = Math.max(
-      0,
-      previous?.doneHours ?? 0,
-      isCoat && underneath ? underneath.doneHours + recoatHours : 0,
-      !isCoat && last ? last.doneHours + turnHours : 0,
-    );
-    const dayOfReady = Math.floor((startsHours + ready + SAME_H) / 24);
-    const clockOfReady = startsHours + ready - 24 * dayOfReady;
     const needs = isCoat ? layHours : 0;
-    const opens = Math.max(clockOfReady, opensHours);
-    const sooner = opens + needs <= closesHours + SAME_H;
-    const begins = sooner ? 24 * dayOfReady + opens : 24 * (dayOfReady + 1) + opensHours;
+    // What has to be over before this may begin, in hours since the midnight before the first day.
+    const ready = Math.max(
+      previous ? firstHours + previous.doneHours : startsHours,
+      isCoat && underneath ? firstHours + underneath.doneHours + recoatHours : 0,
+      !isCoat && last ? firstHours + last.doneHours + turnHours : 0,
+    );
+    const begins = inWorkingHours(ready, needs, asked);
+    const sinceMidnight = firstHours + step.atHours;
     return [
-      ...agree(`${path}.atHours`, step.atHours, begins - startsHours),
+      ...agree(`${path}.atHours`, step.atHours, begins - firstHours),
       ...agree(`${path}.doneHours`, step.doneHours, step.atHours + needs),
       ...agree(`${path}.dayIndex`, step.dayIndex, 1 + Math.floor((sinceMidnight + SAME_H) / 24), 0),
       ...agree(`${path}.clockHours`, step.clockHours, sinceMidnight - 24 * (step.dayIndex - 1)),
@@ -63,7 +67,7 @@ export function recheckCalendar({ plan, calendar }: WorktopPlan): Finding[] {
     ...agree(
       'calendar.readyDayIndex',
       calendar.readyDayIndex,
-      1 + Math.floor((startsHours + readyHours + SAME_H) / 24),
+      1 + Math.floor((firstHours + readyHours + SAME_H) / 24),
       0,
     ),
   ];

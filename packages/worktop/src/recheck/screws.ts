@@ -28,7 +28,8 @@ export function recheckScrews({ plan, screws, strip }: WorktopPlan): Finding[] {
       reachedMm,
       shankInMm: Math.min(shankInMm, woodMm),
       threadInMm,
-      stockMm: woodMm - inMm,
+      // To the face, also where it does not reach the wood.
+      stockMm: layersMm + woodMm - lengthMm,
       allTip: asked.tipLengthMm > threadMm,
     };
   };

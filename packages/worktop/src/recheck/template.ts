@@ -60,7 +60,11 @@ export function recheckTemplate({ plan, template, holes }: WorktopPlan): Finding
   return [
     ...findings,
     ...same('template.unreached', template.unreached.map(key).sort().join(), unreached.sort().join()),
-    ...same('template.why', template.why === null, unreached.length === 0),
+    ...holds(
+      'template.why',
+      template.why !== null || unreached.length === 0,
+      'says nothing of what is not reached',
+    ),
     // A template drills no more holes at a time than it has.
     ...holds(
       'template.leastStepCount',
@@ -69,8 +73,8 @@ export function recheckTemplate({ plan, template, holes }: WorktopPlan): Finding
       'is no bound for these holes',
     ),
     ...same('template.proven', template.proven, template.leastStepCount === template.steps.length),
-    ...recheckErrors('template.farthestOff', template.farthestOff, wanted),
-    ...recheckErrors('template.tightest', template.tightest, wanted),
+    ...recheckErrors('template.farthestOff', template.farthestOff, wanted, drilled.size),
+    ...recheckErrors('template.tightest', template.tightest, wanted, drilled.size),
     ...agree('template.farthestOff.worstCaseMm', template.farthestOff?.worstCaseMm ?? 0, worst),
   ];
 }
@@ -81,8 +85,9 @@ function recheckErrors(
   path: string,
   error: SteppedError,
   wanted: ReadonlyMap<string, WorktopPlan['holes'][number]>,
+  drilledCount: number,
 ): Finding[] {
-  if (!error) return holds(path, wanted.size === 0, 'is missing');
+  if (!error) return holds(path, drilledCount === 0, 'is missing');
   const hole = wanted.get(key(error));
   return [
     ...agree(`${path}.leftMm`, error.leftMm, (hole?.clearanceMm ?? Number.NaN) - error.worstCaseMm),

@@ -100,7 +100,12 @@ export const onBase: Verdicts = {
     if (!plan.screws || !screws) return null;
     const leastMm = Math.min(...screws.at.map(({ stockAboveTipMm }) => stockAboveTipMm));
     const needed = plan.screws.leastStockMm;
-    const unbored = screws.settings.some(({ reasons }) => reasons.length > 0);
+    // What does not reach the wood needs no hole in it: that is for its hold to say.
+    const unbored = screws.settings.some(
+      ({ reasons, fixings }) =>
+        reasons.length > 0 &&
+        screws.at.some(({ name, penetrationMm }) => fixings.includes(name) && penetrationMm > 0),
+    );
     return {
       status: graver(!atLeast(leastMm, needed) || unbored),
       figures: [screws.lengthMm, leastMm],
