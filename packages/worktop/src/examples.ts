@@ -11,12 +11,12 @@ import trial from '../examples/trial-that-fails.json' with { type: 'json' };
 
 /**
  * A hand-bookbinder's bench: a sugar-maple top with a grid of peg holes and a brass cutting guide let in along the
- * front, on a welded steel base whose two leg frames slide as far apart as the holes allow. Inches and millimetres, every
- * section but those of a base that rises.
+ * front, on a welded steel base whose two leg frames slide as far apart as the holes allow. Inches and millimetres;
+ * every section but those of a base that rises and of a machine that drills.
  */
 export const binderyBench: unknown = bench;
 
-/** A gilder's table, as long as it is wide: quartersawn cherry on a fixed base, in millimetres; the grid is left to the planner. */
+/** A gilder's table, as long as it is wide: quartersawn cherry on a fixed base, in millimetres. The grid is left to the planner; a machine drills it. */
 export const gildersSquareTable: unknown = squareTable;
 
 /**

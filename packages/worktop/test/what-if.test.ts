@@ -49,7 +49,7 @@ describe('what happens where things turn out a little different', () => {
 
   test('what can’t be tried is said, not thrown', () => {
     const bone = planWorktop({ ...bench(), top: { ...bench().top, moisturePct: 0.5 } });
-    expect(whatIf(bone, steps).notTried[0]).toBe(
+    expect(whatIf(bone, steps).notTried).toContain(
       'moisture on building day by -1 %: planWorktop requires top.moisturePct between 0 and 30, got -0.5',
     );
   });
