@@ -6,7 +6,7 @@ import { overview } from './full-size/overview.ts';
 import { tilePage } from './full-size/tile-page.ts';
 import { MARK_REACH_MM, type Tiling, tilingOf } from './full-size/tiling.ts';
 import { needed } from './lengths.ts';
-import { newPdf, type Paper, papers, pdfBytes } from './pdf.ts';
+import { newPdf, type Paper, papers, pdfBytes, printable } from './pdf.ts';
 import type { WorktopPlan } from './result.ts';
 
 /** What a template is printed on. */
@@ -92,7 +92,7 @@ export function printTemplate(result: WorktopPlan, on: TemplatePaper): PrintedTe
   const content = contentOf(result);
   const tiling = requireTiling(content, on);
   const { columns, rows, lying, overlapMm } = tiling;
-  const { name } = result.plan;
+  const name = printable(result.plan.name);
   const pdf = newPdf(`${name}: drilling template`, paper, lying);
   pdf.viewerPreferences({ PrintScaling: 'None' });
   drawShapes(pdf, overview(name, content, tiling, paper, marginMm));

@@ -1,4 +1,5 @@
 import { PAST_RIM_MM } from '@scantling/grids/export';
+import { printable } from '../pdf.ts';
 import type { Point } from '../plan/place.ts';
 import type { WorktopPlan } from '../result.ts';
 import { around, type Box, boxOf, joined } from './box.ts';
@@ -55,7 +56,7 @@ function gridMarks({ plan, holes }: WorktopPlan, others: readonly Box[]): BoredM
 export function contentOf(result: WorktopPlan): Content {
   const { plan, holes, fixings, strip } = result;
   const { top, base, cables } = plan;
-  const inlays = top.inlays.map((inlay) => ({ name: inlay.name, box: boxOf(inlay) }));
+  const inlays = top.inlays.map((inlay) => ({ name: printable(inlay.name), box: boxOf(inlay) }));
   const inlayBoxes = inlays.map(({ box }) => box);
   const screwBoxes = fixings.map((screw) => around(screw, SCREW_REACH_MM));
   const grid = gridMarks(result, [...inlayBoxes, ...screwBoxes]);

@@ -2,6 +2,7 @@ import { fitted, textWidth } from '../drawing/lettering.ts';
 import type { Lettering, Shape, Spot } from '../drawing/scene.ts';
 import { dimensionText } from '../lengths.ts';
 import type { Paper } from '../pdf.ts';
+import { linesOf } from '../work-sheet/paragraph.ts';
 import type { Content } from './content.ts';
 import { lettering, strip } from './strip.ts';
 import { seamsX, seamsY, type Tiling, tileBox } from './tiling.ts';
@@ -15,21 +16,6 @@ const TITLE_MM = 12;
 
 /** Between numbers that stand in line. */
 const NUMBER_GAP_MM = 1;
-
-/** Words as lines that are no longer than the room. */
-function wrapped(text: string, height: number, room: number): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line === '' || textWidth(longer, height) <= room) line = longer;
-    else {
-      lines.push(line);
-      line = word;
-    }
-  }
-  return [...lines, line];
-}
 
 function instructions(content: Content, tiling: Tiling): string[] {
   const { columns, rows } = tiling;
@@ -71,7 +57,7 @@ export function overview(
   const first = tileBox(tiling, 0, 0);
   const last = tileBox(tiling, columns - 1, rows - 1);
   const steps = instructions(content, tiling).flatMap((step, i) => [
-    ...wrapped(step, 2.5, lengthMm - 6).map((line, j) => [j === 0 ? `${i + 1}` : '', line] as const),
+    ...linesOf(step, 2.5, lengthMm - 6).map((line, j) => [j === 0 ? `${i + 1}` : '', line] as const),
   ]);
   const used = TITLE_MM + CAPTION_MM + steps.length * LINE_MM;
   const room: Spot = [lengthMm - NUMBERS_MM, widthMm - used];
