@@ -243,4 +243,14 @@ describe('cutBoards', () => {
       expect([plan.missing, plan.proven]).toEqual([[{ partId: 'rail', missingCount: 2 }], true]);
     }
   });
+
+  test('parts to boards that they fill but for rounding, in the cheapest set of them', () => {
+    // Between the trims, 3 × 1529.55 and two cuts of 3 are 4594.65 of 4595, 2 × 1529.55 and a cut 3062.1 of 3063: five
+    // from these two boards, for 10 + 30.04. The room that is left is then 2 × 1532.55 × 139 in one order of sums, and a
+    // hair less in another.
+    const boards = [clear('a', 1570, 140, 10), clear('b', 3103, 140, 10), clear('c', 4635, 140, 30.04)];
+    const parts = [part('board', 1529.55, 136, 5)];
+    const plan = cutBoards({ ...terms, kerfMm: 3, endTrimMm: 20, edgeTrimMm: 2, boards, parts });
+    expect([plan.totalPrice, plan.leastPrice, plan.proven]).toEqual([40.04, 40.04, true]);
+  });
 });

@@ -114,7 +114,7 @@ export function look(job: Job, outlook: Outlook, progress: Progress, choice: Cho
     const { best } = progress;
     const needed =
       best.value >= total - sameValue ? areaLeft : exchange.areaFor(best.value - value - sameValue, left);
-    const later = (needed - here) * (1 - ROUNDING);
+    const later = needed * (1 - ROUNDING) - here;
     const usedArea = choice.usedBy === 'strips' ? frontArea(front, sheet) : sectionArea(front, sheet);
     const used = usedArea / ((sheet.u1 - sheet.u0) * (sheet.v1 - sheet.v0));
     const guide = (price - blank.price * (1 - used)) / value ** HASTE;
