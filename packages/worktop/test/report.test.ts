@@ -1,17 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Plan, planReport, planWorktop, shoppingPlan } from '../src/index.ts';
+import { parsePlan } from '../src/schema.ts';
 import { bench } from './bindery-bench.ts';
+import { exampleContents } from './example-files.ts';
 import { wholeBench } from './whole-bench.ts';
 
 /** Lines are broken at blanks: read them as one. */
 const flat = (text: string) => text.replace(/\s+/g, ' ');
 const reportOf = (plan: Plan) => planReport(planWorktop(plan));
 
-describe.each([
+const plans: readonly (readonly [string, Plan])[] = [
   ['a plan with what every plan has', bench()],
   ['a plan with every section', wholeBench()],
-])('the report of %s', (_, plan) => {
+  ...[...exampleContents()].map(([file, content]) => [file, parsePlan(content)] as const),
+];
+
+describe.each(plans)('the report of %s', (_, plan) => {
   const result = planWorktop(plan);
   const report = planReport(result);
 

@@ -104,3 +104,11 @@ export const wholeBench = (): Plan => {
     },
   };
 };
+
+export type Stock = NonNullable<Plan['stock']>;
+
+/** The same with something else on offer. */
+export const withStock = (changes: Partial<Stock>): Plan => {
+  const plan = wholeBench();
+  return { ...plan, stock: { ...(plan.stock as Stock), ...changes } };
+};
