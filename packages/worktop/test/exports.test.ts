@@ -166,6 +166,45 @@ describe('the drilling program', () => {
     expect(program).toContain('\nG4 P2.0\n');
   });
 
+  // What the program refuses, the plan has to refuse first, by its own path.
+  test('is written for every machine that a plan may name', () => {
+    const machine = fc.record(
+      {
+        safeHeightMm: fc.double({ min: 0.1, max: 1000, noNaN: true }),
+        retractPlaneMm: fc.double({ min: 0.1, max: 1000, noNaN: true }),
+        betweenHolesAt: fc.constantFrom('safe height' as const, 'retract plane' as const),
+        belowUndersideMm: fc.double({ min: 0, max: 100, noNaN: true }),
+        peckMm: fc.double({ min: 0.1, max: 120, noNaN: true }),
+        feedMmPerMin: fc.double({ min: 1, max: 20_000, noNaN: true }),
+        speedRpm: fc.integer({ min: 1, max: 100_000 }),
+        spindleStartMs: fc.double({ min: 1, max: 60_000, noNaN: true }),
+      },
+      {
+        requiredKeys: [
+          ...(['safeHeightMm', 'retractPlaneMm', 'betweenHolesAt'] as const),
+          ...(['belowUndersideMm', 'feedMmPerMin', 'speedRpm'] as const),
+        ],
+      },
+    );
+    let written = 0;
+    fc.assert(
+      fc.property(machine, (drilling) => {
+        const depthMm = plainBench.top.thicknessMm + drilling.belowUndersideMm;
+        const possible =
+          drilling.safeHeightMm >= drilling.retractPlaneMm &&
+          (drilling.peckMm === undefined || drilling.peckMm <= depthMm);
+        const plan = { ...plainBench, drilling };
+        if (!possible) {
+          expect(() => planWorktop(plan)).toThrow(/^planWorktop requires drilling\.(safeHeightMm|peckMm) /);
+          return;
+        }
+        expect(moves(drillingProgram(planWorktop(plan)) ?? '')).toHaveLength(65);
+        written += 1;
+      }),
+    );
+    expect(written).toBeGreaterThan(10);
+  });
+
   test('is none where the plan has no section for it', () => {
     expect(drillingProgram(planWorktop(plainBench))).toBe(null);
   });
