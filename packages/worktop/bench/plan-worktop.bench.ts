@@ -35,9 +35,8 @@ const toPlace: Plan = {
 
 /** Holes that are kept, and what the tightest has beyond the clearance asked for. */
 function worthOf({ holes, checks }: WorktopPlan) {
-  const { thereIs = Number.NaN, atLeast = Number.NaN } =
-    checks.find(({ id }) => id === 'holes')?.margin ?? {};
-  return { kept: holes.length, spareMm: thereIs - atLeast };
+  const { given = Number.NaN, min = Number.NaN } = checks.find(({ id }) => id === 'holes')?.margin ?? {};
+  return { kept: holes.length, spareMm: given - min };
 }
 
 /** The same by trying: every offset of a mesh laid out, and the one planned that leaves the holes most room. */

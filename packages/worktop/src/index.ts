@@ -66,6 +66,7 @@ export {
 export { type HoleFill, type HoleFillInput, holeFill, holeFillRule } from './rules/hole-fill.ts';
 export type { Swing } from './season.ts';
 export {
+  type Amount,
   type Change,
   type ChangedCheck,
   type Tightness,

@@ -29,10 +29,10 @@ export interface Figure {
  * that is allowed, in one unit.
  */
 export interface Margin {
-  readonly thereIs: number;
+  readonly given: number;
   /** One of these two. */
-  readonly atLeast?: number;
-  readonly atMost?: number;
+  readonly min?: number;
+  readonly max?: number;
   readonly unit: Unit;
 }
 

@@ -1,4 +1,4 @@
-import { requireInputs } from '@scantling/rules';
+import { requireInputs, type Unit } from '@scantling/rules';
 import type { Plan } from './plan/plan.ts';
 import { planWorktop } from './plan-worktop.ts';
 import type { Check, Margin, Status, WorktopPlan } from './result.ts';
@@ -27,18 +27,23 @@ export interface Tightness {
 export interface ChangedCheck {
   readonly id: string;
   readonly status: Status;
-  /** Beyond what is needed, or left of what is allowed, in the unit of its margin; `null` where it has none. */
-  readonly spare: number | null;
-  /** How much that is more than it was; `null` where it had none. */
-  readonly gain: number | null;
+  /** Beyond what is needed, or left of what is allowed; `null` where it has no margin. */
+  readonly spare: Amount | null;
+  /** How much that is more than it was; `null` where it has no margin, or had none. */
+  readonly gain: Amount | null;
+}
+
+/** So much, in a unit. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: Unit;
 }
 
 /** The plan with one thing changed and all else as it was chosen. */
 export interface Change {
   readonly what: 'moisture on building day' | 'pitch' | 'base spread';
-  /** By how much, in the unit: points of moisture content, or mm. */
-  readonly by: number;
-  readonly unit: '%' | 'mm';
+  /** Points of moisture content, or mm; negative is less. */
+  readonly by: Amount;
   readonly status: Status;
   /** Every check that has a margin or whose verdict changes. */
   readonly checks: readonly ChangedCheck[];
@@ -53,13 +58,13 @@ export interface WhatIf {
 }
 
 /** What a margin leaves: 0 or more where it is kept. */
-export const spareOf = ({ thereIs, atLeast, atMost }: Margin): number =>
-  atLeast === undefined ? (atMost as number) - thereIs : thereIs - atLeast;
+export const spareOf = ({ given, min, max }: Margin): number =>
+  min === undefined ? (max as number) - given : given - min;
 
 /** Of what needs nothing, anything is more than enough. */
 function tightness({ id, title, status, margin }: Check): Tightness[] {
   if (!margin) return [];
-  const limit = Math.abs(margin.atLeast ?? (margin.atMost as number));
+  const limit = Math.abs(margin.min ?? (margin.max as number));
   const spare = spareOf(margin);
   return limit > 0 ? [{ id, title, status, margin, sparePct: (100 * spare) / limit }] : [];
 }
@@ -111,11 +116,13 @@ const spread = (plan: Plan, byMm: number): Plan => ({
 
 function changedChecks(before: WorktopPlan, after: WorktopPlan): ChangedCheck[] {
   const were = new Map(before.checks.map((check) => [check.id, check]));
-  return after.checks.flatMap(({ id, status, margin }) => {
+  return after.checks.flatMap(({ id, status, margin }): ChangedCheck[] => {
     const was = were.get(id);
     if (!margin && was?.status === status) return [];
-    const spare = margin ? spareOf(margin) : null;
-    const gain = spare !== null && was?.margin ? spare - spareOf(was.margin) : null;
+    if (!margin) return [{ id, status, spare: null, gain: null }];
+    const { unit } = margin;
+    const spare = { value: spareOf(margin), unit };
+    const gain = was?.margin ? { value: spare.value - spareOf(was.margin), unit } : null;
     return [{ id, status, spare, gain }];
   });
 }
@@ -137,7 +144,7 @@ function changedChecks(before: WorktopPlan, after: WorktopPlan): ChangedCheck[] 
  * const result = planWorktop(parsePlan(binderyBench));
  * const { tightest, changes } = whatIf(result, { moisturePct: 1, pitchMm: 1, spreadMm: 5 });
  * tightest.length // => 3
- * changes.slice(0, 2).map(({ what, by }) => [what, by]) // => [['moisture on building day', -1], ['moisture on building day', 1]]
+ * changes.slice(0, 2).map(({ what, by }) => [what, by.value]) // => [['moisture on building day', -1], ['moisture on building day', 1]]
  * ```
  */
 export function whatIf(result: WorktopPlan, steps: WhatIfSteps): WhatIf {
@@ -148,18 +155,18 @@ export function whatIf(result: WorktopPlan, steps: WhatIfSteps): WhatIf {
   });
   const plan = asChosen(result);
   const notTried: string[] = [];
-  const attempt = (what: Change['what'], by: number, unit: Change['unit'], changed: Plan): Change[] => {
+  const attempt = (what: Change['what'], by: Amount, changed: Plan): Change[] => {
     try {
       const after = planWorktop(changed);
-      return [{ what, by, unit, status: after.status, checks: changedChecks(result, after) }];
+      return [{ what, by, status: after.status, checks: changedChecks(result, after) }];
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      notTried.push(`${what} by ${by} ${unit}: ${error.message}`);
+      notTried.push(`${what} by ${by.value} ${by.unit}: ${error.message}`);
       return [];
     }
   };
-  const bothWays = (what: Change['what'], step: number, unit: Change['unit'], to: typeof wetter) =>
-    [-step, step].flatMap((by) => attempt(what, by, unit, to(plan, by)));
+  const bothWays = (what: Change['what'], step: number, unit: Unit, to: typeof wetter) =>
+    [-step, step].flatMap((value) => attempt(what, { value, unit }, to(plan, value)));
   const slides = (plan.base.sliding ?? []).length > 0;
   if (!slides) notTried.push('base spread: no part of this base slides');
   const changes = [

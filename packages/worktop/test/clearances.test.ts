@@ -40,8 +40,8 @@ describe('least clearances by kind, worked by hand', () => {
   test('the verdict turns on the hole with least beyond what is asked for', () => {
     // 14.0625 − 6 at the members, 21.5 at the screws, 16.1 at the edges
     expect(checkOf(plainBench, 'holes').margin).toEqual({
-      thereIs: expect.closeTo(14.0625, 9),
-      atLeast: 6,
+      given: expect.closeTo(14.0625, 9),
+      min: 6,
       unit: 'mm',
     });
   });
@@ -49,7 +49,7 @@ describe('least clearances by kind, worked by hand', () => {
   test('and where a hole is blocked, on the one that is worst off', () => {
     // The hole at 100 + 10 × 112 = 1220 lies 10 within the leg frame from 1210 on: −10 − 7.9375.
     const plan = { ...plainBench, holes: { ...plainBench.holes, first: { xMm: 100, yMm: 160 } } };
-    expect(checkOf(plan, 'holes').margin).toMatchObject({ thereIs: expect.closeTo(-17.9375, 9), atLeast: 6 });
+    expect(checkOf(plan, 'holes').margin).toMatchObject({ given: expect.closeTo(-17.9375, 9), min: 6 });
   });
 });
 

@@ -13,10 +13,11 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { benchContent, changed } from './bindery-bench.ts';
 
-/** Files for the bindery bench, which names no machine to drill with. */
+/** Files for the bindery bench. */
 const written = [
   'cut-list.csv',
   'drawing.svg',
+  'drilling.ngc',
   'holes.csv',
   'holes.dxf',
   'plan.json',

@@ -123,7 +123,7 @@ describe('the calendar of coats', () => {
     expect(result.calendar?.readyDayIndex).toBe(8);
     expect(check(withCalendar(), 'calendar')).toMatchObject({
       status: 'pass',
-      margin: { thereIs: 8, atMost: 14, unit: 'd' },
+      margin: { given: 8, max: 14, unit: 'd' },
     });
   });
 

@@ -122,8 +122,8 @@ describe('boards on offer', () => {
     expect(says).toBe(
       'glueUp.boardCount is 3, so that each has to be 222.7 mm wide; glueUp.mostWidth is 180.0 mm: take at least 4',
     );
-    expect(margin?.thereIs).toBe(180);
-    expect(margin?.atLeast).toBeCloseTo(650 / 3 + 6, 9);
+    expect(margin?.given).toBe(180);
+    expect(margin?.min).toBeCloseTo(650 / 3 + 6, 9);
     expect(checkOf(glued({ boardCount: 4 }), 'boards').status).toBe('pass');
   });
 });

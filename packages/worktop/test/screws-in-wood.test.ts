@@ -50,7 +50,7 @@ test('a screw of 40 mm by hand', () => {
   for (const id of ['through-face', 'engagement', 'washers']) {
     expect([id, checkOf(screwed(), id).status]).toEqual([id, 'pass']);
   }
-  expect(checkOf(screwed(), 'through-face').margin).toMatchObject({ atLeast: 6, unit: 'mm' });
+  expect(checkOf(screwed(), 'through-face').margin).toMatchObject({ min: 6, unit: 'mm' });
 });
 
 test('its holes by hand, bored with the base off the top', () => {
@@ -118,7 +118,7 @@ describe('a screw that does not do', () => {
       /^screws\.length is 30\.0 mm; at base\.fixings\[0\] \(left front\) 13\.5 mm of thread is within 44\.4 mm of wood, at least 15\.0 mm is needed\n/,
     );
     expect(says).toMatch(/Of the lengths on offer 35\.0 mm, 40\.0 mm would do at every screw$/);
-    expect(margin?.thereIs).toBeCloseTo(13.5, 9);
+    expect(margin?.given).toBeCloseTo(13.5, 9);
   });
 
   test('does not reach the wood, also where no thread is asked for', () => {

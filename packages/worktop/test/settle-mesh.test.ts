@@ -21,7 +21,7 @@ function worthOf({ holes, fixings, plan, checks }: WorktopPlan): readonly number
   const lacks = fixings.map(({ slotMm, neededSlotMm }) => Math.max(0, neededSlotMm - slotMm));
   const travels = fixings.map(({ swellMm, shrinkMm }) => swellMm + shrinkMm);
   const slides = (base.sliding ?? []).map(({ slideMm }) => slideMm);
-  const { thereIs = 0, atLeast = 0 } = checks.find(({ id }) => id === 'holes')?.margin ?? {};
+  const { given = 0, min = 0 } = checks.find(({ id }) => id === 'holes')?.margin ?? {};
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const whole = holes.length === plan.holes.columns * plan.holes.rows;
   return [
@@ -30,7 +30,7 @@ function worthOf({ holes, fixings, plan, checks }: WorktopPlan): readonly number
     -sum(lacks),
     -Math.max(...travels),
     sum(slides),
-    whole ? thereIs - atLeast : 0,
+    whole ? given - min : 0,
   ];
 }
 

@@ -12,25 +12,25 @@ describe('what happens where things turn out a little different', () => {
   const { tightest, changes, notTried } = whatIf(result, steps);
   const slots = (by: number) =>
     changes
-      .find((change) => change.what === 'moisture on building day' && change.by === by)
+      .find((change) => change.what === 'moisture on building day' && change.by.value === by)
       ?.checks.find(({ id }) => id === 'slots');
 
   test('slots need as much as before: what wood shrinks more it swells less', () => {
     // Wetter by 1 % on building day, the wood shrinks 1 % further and swells 1 % less: slots stay as long.
-    expect(slots(1)?.gain).toBeCloseTo(0, 9);
-    expect(slots(-1)?.gain).toBeCloseTo(0, 9);
+    expect(slots(1)?.gain?.value).toBeCloseTo(0, 9);
+    expect(slots(-1)?.gain?.value).toBeCloseTo(0, 9);
   });
 
   test('a pitch a millimetre wider moves the last column by twelve', () => {
     // From 68 mm, 13 columns of 112 mm end at 1412; of 113 mm at 1424. The right edge is at 1479.55 mm.
-    const wider = changes.find((change) => change.what === 'pitch' && change.by === 1);
+    const wider = changes.find((change) => change.what === 'pitch' && change.by.value === 1);
     expect(wider?.status).toBe('fail');
     expect(wider?.checks.find(({ id }) => id === 'holes')).toMatchObject({ status: 'fail' });
   });
 
   test('the tightest are the checks with least to spare, and are three', () => {
     const shares = result.checks.flatMap(({ margin }) => {
-      const limit = Math.abs(margin?.atLeast ?? margin?.atMost ?? 0);
+      const limit = Math.abs(margin?.min ?? margin?.max ?? 0);
       return margin && limit > 0 ? [(100 * spareOf(margin)) / limit] : [];
     });
     expect(tightest.map(({ sparePct }) => sparePct)).toEqual(shares.sort((a, b) => a - b).slice(0, 3));
@@ -61,7 +61,7 @@ test.each(Object.entries(examples))('%s: a change by a hair changes hardly anyth
   const before = new Map(result.checks.map(({ id, status }) => [id, status]));
   // Where a verdict tips, a hole is lost, and what rests on the holes jumps.
   const steady = changes.filter(({ checks }) => checks.every(({ id, status }) => before.get(id) === status));
-  const gains = steady.flatMap(({ checks }) => checks.flatMap(({ gain }) => gain ?? []));
+  const gains = steady.flatMap(({ checks }) => checks.flatMap(({ gain }) => gain?.value ?? []));
   expect(gains.length).toBeGreaterThan(10);
   for (const gain of gains) expect(Math.abs(gain)).toBeLessThan(1);
 });

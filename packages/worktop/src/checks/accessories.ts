@@ -65,9 +65,7 @@ export function checkAccessories({ plan, accessories }: Computed): Check | null 
       ...accessories.map(({ name, placeCount }) => figure(`${name}, places`, placeCount, '1')),
       ...fits.map(({ name, when, marginMm }) => figure(`${name}, ${when}`, marginMm, 'mm')),
     ],
-    ...(everywhere && tightest
-      ? { margin: { thereIs: tightest.marginMm, atLeast: 0, unit: 'mm' } as const }
-      : {}),
+    ...(everywhere && tightest ? { margin: { given: tightest.marginMm, min: 0, unit: 'mm' } as const } : {}),
     rules: ['movement/width-change'],
   };
 }

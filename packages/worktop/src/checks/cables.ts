@@ -33,7 +33,7 @@ export function checkCableHole({ plan, cables }: Computed): Check | null {
       figure('taken up', fillPct, '%'),
       ...(bundleDiameterMm === null ? [] : [figure('bundle', bundleDiameterMm, 'mm')]),
     ],
-    margin: { thereIs: asked.holeDiameterMm, atLeast: neededHoleMm, unit: 'mm' },
+    margin: { given: asked.holeDiameterMm, min: neededHoleMm, unit: 'mm' },
     rules: ['worktop/hole-fill', 'worktop/cable-hole', 'worktop/bundle-diameter'],
   };
 }
@@ -80,7 +80,7 @@ export function checkCableLength({ plan, cables }: Computed): Check | null {
       figure('needed', neededLengthMm, 'mm'),
       figure('distance', farthestMm, 'mm'),
     ],
-    margin: { thereIs: asked.cableLengthMm, atLeast: neededLengthMm, unit: 'mm' },
+    margin: { given: asked.cableLengthMm, min: neededLengthMm, unit: 'mm' },
     rules: ['worktop/cable-length'],
   };
 }

@@ -29,7 +29,7 @@ export function checkCalendar({ plan, calendar }: Computed): Check | null {
       figure('asked for by day', readyByDays, 'd'),
       figure('coats to sand for first', late.length, '1'),
     ],
-    margin: { thereIs: readyDayIndex, atMost: readyByDays, unit: 'd' },
+    margin: { given: readyDayIndex, max: readyByDays, unit: 'd' },
     rules: [],
   };
 }

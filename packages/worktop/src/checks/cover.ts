@@ -32,7 +32,7 @@ export function checkCover({ plan, swing }: Computed): Check {
     status: proud.length ? 'warn' : 'pass',
     says: says.join('\n'),
     figures: nearest ? [figure('least overhang', overhang(nearest), 'mm')] : [],
-    ...(nearest && { margin: { thereIs: overhang(nearest), atLeast: 0, unit: 'mm' } }),
+    ...(nearest && { margin: { given: overhang(nearest), min: 0, unit: 'mm' } }),
     rules: ['movement/width-change'],
   };
 }

@@ -63,7 +63,7 @@ export function checkThroughFace({ plan, screws }: Computed): Check | null {
       ...(tightest ? [figure('least wood above a tip', tightest.stockAboveTipMm, 'mm')] : []),
     ],
     ...(tightest
-      ? { margin: { thereIs: tightest.stockAboveTipMm, atLeast: leastStockMm, unit: 'mm' } as const }
+      ? { margin: { given: tightest.stockAboveTipMm, min: leastStockMm, unit: 'mm' } as const }
       : {}),
     rules: ['fastening/thread-engagement', 'fastening/depth-stop-setting'],
   };
@@ -106,7 +106,7 @@ export function checkEngagement({ plan, screws }: Computed): Check | null {
       ...(weakest ? [figure('least thread in the wood', weakest.threadInWoodMm, 'mm')] : []),
     ],
     ...(weakest
-      ? { margin: { thereIs: weakest.threadInWoodMm, atLeast: leastThreadMm, unit: 'mm' } as const }
+      ? { margin: { given: weakest.threadInWoodMm, min: leastThreadMm, unit: 'mm' } as const }
       : {}),
     rules: ['fastening/thread-engagement'],
   };

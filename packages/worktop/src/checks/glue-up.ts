@@ -62,7 +62,7 @@ export function checkBoards({ plan, glueUp }: Computed): Check | null {
       figure('rough width', glueUp.roughWidthMm, 'mm'),
       figure('rough thickness', glueUp.roughThicknessMm, 'mm'),
     ],
-    margin: { thereIs: asked.mostWidthMm, atLeast: eachMm, unit: 'mm' },
+    margin: { given: asked.mostWidthMm, min: eachMm, unit: 'mm' },
     rules: [],
   };
 }
@@ -85,8 +85,8 @@ export function checkGluing({ plan, glueUp }: Computed): Check | null {
   const { forceN, clampCount, spacingMm } = clamping;
   const work = `${Math.ceil(glueUp.glueMassG)} g of ${glue.name} on ${glueUp.glueLineM2.toFixed(2)} m² of joint; ${clampCount} ${clampCount === 1 ? 'clamp' : 'clamps'} of ${plan.glueUp.clampForceN} N, one each ${thereIs(spacingMm)}, together ${Math.ceil(forceN)} N.`;
   const wrong = `top.moisturePct is ${moisturePct}; glueUp.glue, ${glue.name}, is for wood of ${driest} to ${wettest} %: ${mend} before it is glued, or take a glue for such wood`;
-  const lowest: Margin = { thereIs: moisturePct, atLeast: driest, unit: '%' };
-  const highest: Margin = { thereIs: moisturePct, atMost: wettest, unit: '%' };
+  const lowest: Margin = { given: moisturePct, min: driest, unit: '%' };
+  const highest: Margin = { given: moisturePct, max: wettest, unit: '%' };
   return {
     id: 'gluing',
     title: 'Wood and clamps are as the glue needs them',
@@ -145,7 +145,7 @@ export function checkPanel({ plan, glueUp, movement }: Computed): Check | null {
       ...(massKg === null ? [] : [figure('trimmed top', massKg, 'kg')]),
     ],
     ...(boards.length > 1 && !bowing
-      ? { margin: { thereIs: narrowestMm, atLeast: jointedWidthMm / 2, unit: 'mm' } as const }
+      ? { margin: { given: narrowestMm, min: jointedWidthMm / 2, unit: 'mm' } as const }
       : {}),
     rules: ['movement/specific-gravity-at-moisture', 'movement/wood-density'],
   };

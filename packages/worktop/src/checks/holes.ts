@@ -7,7 +7,7 @@ import { type KindOfThing, nearestOf } from './nearest.ts';
 function marginOf(kinds: readonly KindOfThing[], blocked: readonly BlockedHole[]): Margin | null {
   const pairs = [...kinds.map(({ tightest }) => tightest), ...blocked.flatMap(({ conflicts }) => conflicts)];
   const worst = least(pairs, ({ clearanceMm, neededMm }) => clearanceMm - neededMm);
-  return worst && { thereIs: worst.clearanceMm, atLeast: worst.neededMm, unit: 'mm' };
+  return worst && { given: worst.clearanceMm, min: worst.neededMm, unit: 'mm' };
 }
 
 export function checkHoles(computed: Computed): Check {
@@ -66,7 +66,7 @@ export function checkInlays({ plan: { top } }: Computed): Check {
     status,
     says: wrong.length ? wrong.join('\n') : fine,
     figures: edge ? [figure('to the nearest edge', insideMm(edge, panel), 'mm')] : [],
-    ...(edge && !crossing.length && { margin: { thereIs: insideMm(edge, panel), atLeast: 0, unit: 'mm' } }),
+    ...(edge && !crossing.length && { margin: { given: insideMm(edge, panel), min: 0, unit: 'mm' } }),
     rules: [],
   };
 }

@@ -29,7 +29,7 @@ export function checkWeight({ plan, lift }: Computed): Check | null {
       figure('of the capacity in use', lift.usedPct, '%'),
       ...heaviestFirst.map(({ name, massKg }) => figure(name, massKg, 'kg')),
     ],
-    margin: { thereIs: asked.capacityKg, atLeast: neededCapacityKg, unit: 'kg' },
+    margin: { given: asked.capacityKg, min: neededCapacityKg, unit: 'kg' },
     rules: ['movement/wood-density'],
   };
 }
@@ -52,8 +52,8 @@ export function checkHeight({ plan, lift }: Computed): Check | null {
           `base.lift.highestWork is ${needed(asked.highestWorkMm)}; raised, the face stands at ${thereIs(highestFaceMm)}: mostHeight has to be ${needed(tooLowMm)} more`,
         ]),
   ];
-  const lowered = { thereIs: lowestFaceMm, atMost: asked.lowestWorkMm, unit: 'mm' } as const;
-  const raised = { thereIs: highestFaceMm, atLeast: asked.highestWorkMm, unit: 'mm' } as const;
+  const lowered = { given: lowestFaceMm, max: asked.lowestWorkMm, unit: 'mm' } as const;
+  const raised = { given: highestFaceMm, min: asked.highestWorkMm, unit: 'mm' } as const;
   return {
     id: 'height',
     title: 'The top comes as low and as high as wanted',

@@ -45,7 +45,7 @@ export function checkSag({ plan, sag }: Computed): Check | null {
       figure('at', atMm, 'mm'),
       figure('modulus of elasticity', modulusOfElasticityMPa ?? 0, 'MPa'),
     ],
-    margin: { thereIs: mostMm, atMost: load.mostSagMm, unit: 'mm' },
+    margin: { given: mostMm, max: load.mostSagMm, unit: 'mm' },
     rules,
   };
 }
@@ -73,7 +73,7 @@ export function checkLiftOff({ sag }: Computed): Check | null {
       figure(`${name}, least`, leastReactionN, 'N'),
       figure(`${name}, most`, mostReactionN, 'N'),
     ]),
-    margin: { thereIs: tight.leastReactionN, atLeast: 0, unit: 'N' },
+    margin: { given: tight.leastReactionN, min: 0, unit: 'N' },
     rules: ['movement/wood-density'],
   };
 }

@@ -35,7 +35,7 @@ export function checkSlots({ plan, fixings }: Computed): Check {
           ),
         ]
       : [],
-    ...(tightest && { margin: { thereIs: tightest.slotMm, atLeast: tightest.neededSlotMm, unit: 'mm' } }),
+    ...(tightest && { margin: { given: tightest.slotMm, min: tightest.neededSlotMm, unit: 'mm' } }),
     rules: ['fastening/fixing-travel', 'fastening/slot-length', 'movement/width-change'],
   };
 }

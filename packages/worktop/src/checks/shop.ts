@@ -38,7 +38,7 @@ export function checkShop({ plan, shop, finish }: Computed): Check | null {
       figure('moisture now', plan.top.moisturePct, '%'),
       figure('moisture in use', serviceMoisturePct, '%'),
     ],
-    margin: { thereIs: aboveDewPointK, atLeast: plan.shop.dewPointMarginK, unit: 'K' },
+    margin: { given: aboveDewPointK, min: plan.shop.dewPointMarginK, unit: 'K' },
     rules: ['finishing/dew-point', 'movement/equilibrium-moisture'],
   };
 }

@@ -65,7 +65,7 @@ export function checkStripMovement({ plan, strip }: Computed): Check | null {
       figure('slots', slots, '1'),
       figure('least metal left', leastMm, 'mm'),
     ],
-    margin: { thereIs: leastMm, atLeast: 0, unit: 'mm' },
+    margin: { given: leastMm, min: 0, unit: 'mm' },
     rules: ['movement/change-beside-metal', 'fastening/fixing-travel', 'fastening/slot-length'],
   };
 }

@@ -83,7 +83,7 @@ export function checkStripRabbet({ plan, strip, holes }: Computed): Check | null
       figure('at the wettest', strip.belowFaceWettestMm, 'mm'),
       figure('wood beneath the rabbet', underMm, 'mm'),
     ],
-    margin: { thereIs: acrossMm, atLeast: neededAcrossMm, unit: 'mm' },
+    margin: { given: acrossMm, min: neededAcrossMm, unit: 'mm' },
     rules: ['fastening/strip-rabbet', 'movement/change-beside-metal', 'movement/width-change'],
   };
 }

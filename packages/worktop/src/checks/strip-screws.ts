@@ -75,7 +75,7 @@ export function checkStripScrews(computed: Computed): Check | null {
       figure('countersink at the face', head.countersinkDiameterMm, 'mm'),
       figure('countersink in the wood', head.inWoodMm, 'mm'),
     ],
-    margin: { thereIs: leftMm, atLeast: 0, unit: 'mm' },
+    margin: { given: leftMm, min: 0, unit: 'mm' },
     rules: ['fastening/countersink-diameter', 'fastening/head-through-strip'],
   };
 }

@@ -35,7 +35,7 @@ export function checkTemplate({ plan, template, holes }: Computed): Check | null
         : []),
       ...(tightest ? [figure('left beside the tightest hole', tightest.leftMm, 'mm')] : []),
     ],
-    ...(tightest ? { margin: { thereIs: tightest.leftMm, atLeast: 0, unit: 'mm' } as const } : {}),
+    ...(tightest ? { margin: { given: tightest.leftMm, min: 0, unit: 'mm' } as const } : {}),
     rules: ['grids/clearance-over-seasons'],
   };
 }

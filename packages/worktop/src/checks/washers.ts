@@ -33,9 +33,7 @@ export function checkWashers({ plan, fixings }: Computed): Check | null {
       ...(widest ? [figure('widest opening', openingMm(widest), 'mm')] : []),
       ...(covering ? [figure('washer that would cover every slot', covering.coveringWasherMm, 'mm')] : []),
     ],
-    ...(widest
-      ? { margin: { thereIs: washerDiameterMm, atLeast: openingMm(widest), unit: 'mm' } as const }
-      : {}),
+    ...(widest ? { margin: { given: washerDiameterMm, min: openingMm(widest), unit: 'mm' } as const } : {}),
     rules: ['fastening/washer-over-slot'],
   };
 }

@@ -5,17 +5,14 @@ const steps: WhatIfSteps = { moisturePct: 1, pitchMm: 1, spreadMm: 5 };
 
 const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(1)}`;
 
-function changeLines(
-  { what, by, unit, status, checks }: Change,
-  titles: ReadonlyMap<string, string>,
-): string[] {
+function changeLines({ what, by, status, checks }: Change, titles: ReadonlyMap<string, string>): string[] {
   const worse = checks
-    .filter(({ status: now, gain }) => now !== 'pass' || (gain !== null && gain < -0.05))
+    .filter(({ status: now, gain }) => now !== 'pass' || (gain !== null && gain.value < -0.05))
     .map(({ id, status: now, gain }) => {
-      const change = gain === null ? '' : `, ${signed(gain)} to spare`;
+      const change = gain === null ? '' : `, ${signed(gain.value)} ${gain.unit} to spare`;
       return `  ${now.padEnd(4)}  ${titles.get(id) ?? id}${change}`;
     });
-  return [`${what} ${signed(by)} ${unit}: ${status}`, ...worse];
+  return [`${what} ${signed(by.value)} ${by.unit}: ${status}`, ...worse];
 }
 
 /** What is tightest, and what happens where things turn out a little different. */

@@ -37,7 +37,7 @@ export function checkBoards(boards: BoardPurchase | null): Check | null {
       figure('boards missing', missingCount, '1'),
       figure('price', totalPrice, '¤'),
     ],
-    margin: { thereIs: count - missingCount, atLeast: count, unit: '1' },
+    margin: { given: count - missingCount, min: count, unit: '1' },
     rules: [],
   };
 }

@@ -9,7 +9,7 @@ const gravity: Readonly<Record<Status, number>> = { pass: 0, warn: 1, fail: 2 };
 
 function recheckVerdict(path: string, check: Check, expected: Expected): Finding[] {
   const { figures, margin, status } = check;
-  const limit = margin?.atLeast ?? margin?.atMost;
+  const limit = margin?.min ?? margin?.max;
   return [
     ...same(`${path}.status`, status, expected.status),
     ...agree(`${path}.figures`, figures.length, expected.figures.length, 0),
@@ -19,7 +19,7 @@ function recheckVerdict(path: string, check: Check, expected: Expected): Finding
     ...same(`${path}.margin`, margin !== undefined, expected.margin !== undefined),
     ...(expected.margin
       ? [
-          ...agree(`${path}.margin.thereIs`, margin?.thereIs ?? Number.NaN, expected.margin[0]),
+          ...agree(`${path}.margin.given`, margin?.given ?? Number.NaN, expected.margin[0]),
           ...agree(`${path}.margin`, limit ?? Number.NaN, expected.margin[1]),
         ]
       : []),
