@@ -90,10 +90,10 @@ describe('the bindery bench', () => {
     );
   });
 
-  test('has every section but those of a base that rises, its cables, and a machine that drills', () => {
+  test('has every section but those of a base that rises and its cables', () => {
     const { base, ...plan } = planOf(file);
     const left = Object.keys(planField.fields).filter((key) => key !== 'base' && !(key in plan));
-    expect(left.sort()).toEqual(['cables', 'drilling']);
+    expect(left.sort()).toEqual(['cables']);
     expect(base.lift).toBeUndefined();
     expect(Object.values(plan).filter((section) => section === undefined)).toEqual([]);
   });
