@@ -12,7 +12,7 @@ import trial from '../examples/trial-that-fails.json' with { type: 'json' };
 /**
  * A hand-bookbinder's bench: a sugar-maple top with a grid of peg holes and a brass cutting guide let in along the
  * front, on a welded steel base whose two leg frames slide as far apart as the holes allow. Inches and millimetres;
- * every section but those of a base that rises and of a machine that drills.
+ * every section but those of a base that rises and of cables.
  */
 export const binderyBench: unknown = bench;
 
