@@ -57,7 +57,7 @@ describe('an empty project with the tarballs and without zod', { timeout: 60_000
 
   test('has a command that says what it needs', () => {
     const { status, stderr } = plan();
-    expect([status, stderr.trim()]).toEqual([1, 'Reading a plan file needs zod: npm install zod']);
+    expect([status, stderr.trim()]).toEqual([2, 'Reading a plan file needs zod: npm install zod']);
   });
 
   describe('and with zod and jspdf after all', () => {
