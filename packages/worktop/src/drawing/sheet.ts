@@ -15,7 +15,7 @@ export const fittingScale = ([length, width]: Spot, [roomLength, roomWidth]: Spo
 
 /** Width of the title block (ISO 7200: at most 180 mm), and of a quarter of it; height of one of its rows. */
 const TITLE_WIDTH = 180;
-const CELL_WIDTH = TITLE_WIDTH / 4;
+const CELL_WIDTH = 45;
 const ROW_HEIGHT = 9;
 
 /** One field of the title block: a small caption over its entry, over so many quarters of the width. */
@@ -67,10 +67,11 @@ function rowShapes(fields: readonly Field[], left: number, top: number, first: b
   });
 }
 
-/** Top edge of the title block. */
-export const TITLE_TOP = FRAME.bottom - 4 * ROW_HEIGHT;
-/** Its left edge. */
-export const TITLE_LEFT = FRAME.right - TITLE_WIDTH;
+// Written out, for arithmetic at this level stays in every program that imports anything beside it.
+/** Top edge of the title block: four rows above the foot of the frame. */
+export const TITLE_TOP = 251;
+/** Its left edge: as far from the frame's right as it is wide. */
+export const TITLE_LEFT = 230;
 
 /** Frame and title block. */
 export function sheetShapes(title: Title): Shape[] {
