@@ -55,7 +55,9 @@ export function headThroughStrip(input: HeadThroughStripInput): HeadThroughStrip
   requireInputs('headThroughStrip', input, { ...limits, shankDiameterMm: shankDiameter });
   const slope = 2 * Math.tan((includedAngleDeg * Math.PI) / 360);
   const headReachMm = headBelowFaceMm + (headDiameterMm - shankDiameterMm) / slope;
-  const belowStripMm = Math.max(0, headReachMm - stripThicknessMm);
+  const beyondMm = headReachMm - stripThicknessMm;
+  // A head that ends at the underside may, for rounding, seem to reach a hair further.
+  const belowStripMm = beyondMm > 1e-9 ? beyondMm : 0;
   return {
     headReachMm,
     belowStripMm,
