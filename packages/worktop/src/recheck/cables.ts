@@ -25,7 +25,12 @@ export function recheckCables(result: WorktopPlan): Finding[] {
   const cableCount = bundle.reduce((sum, { count }) => sum + count, 0);
   const squaresMm2 = bundle.reduce((sum, { count, diameterMm }) => sum + count * diameterMm ** 2, 0);
   const byShareMm = Math.sqrt(squaresMm2 / (mostFillPct / 100));
-  const widestMm = Math.max(...bundle.map(({ diameterMm }) => diameterMm));
+  const diametersMm = bundle.flatMap(({ count, diameterMm }) => Array<number>(count).fill(diameterMm));
+  const widestMm = Math.max(...diametersMm);
+  const pairMm = Math.max(
+    widestMm,
+    ...diametersMm.flatMap((a, i) => diametersMm.slice(i + 1).map((b) => a + b)),
+  );
   const alike = bundle.every(({ diameterMm }) => diameterMm === widestMm);
   const packedMm = cables.bundleDiameterMm;
   const [leastPackedMm, mostPackedMm] = packings(cableCount).map((times) => times * widestMm) as [
@@ -59,12 +64,12 @@ export function recheckCables(result: WorktopPlan): Finding[] {
           packedMm >= leastPackedMm * (1 - 1e-7) && packedMm <= mostPackedMm * (1 + 1e-7),
           `${packedMm} is no packing of ${cableCount} cables`,
         )),
-    ...agree('cables.neededHoleMm', cables.neededHoleMm, Math.max(byShareMm, packedMm ?? 0)),
+    ...agree('cables.neededHoleMm', cables.neededHoleMm, Math.max(byShareMm, pairMm, packedMm ?? 0)),
     ...agree('cables.farthestMm', cables.farthestMm, heldBelowMm + riseMm),
     ...agree('cables.neededLengthMm', cables.neededLengthMm, (heldBelowMm + riseMm) * (1 + slackPct / 100)),
     ...same('cables.clearanceMm', cables.clearanceMm !== null, onTop),
     ...(cables.clearanceMm === null
-      ? []
+      ? [...same('cables.nearest', cables.nearest, ''), ...same('cables.why', cables.why !== null, true)]
       : [
           ...agree('cables.clearanceMm', cables.clearanceMm, leastMm),
           ...agree('cables.nearest', nearestMm, leastMm),

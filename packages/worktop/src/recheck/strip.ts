@@ -43,7 +43,6 @@ export function recheckStrip(result: WorktopPlan): Finding[] {
   const heightMm = (asked.headDiameterMm - asked.shankDiameterMm) / 2 / Math.tan(halfAngle);
   const sunkMm = asked.headBelowFaceMm + heightMm - asked.thicknessMm;
   const depthMm = asked.rabbetDepthMm;
-  const swollen = (toPct: number, perPct: number) => depthMm * (1 + perPct * (toPct - top.moisturePct));
   const inRecess =
     rabbet.xMm <= inlay.xMm + 1e-6 &&
     rabbet.yMm <= inlay.yMm + 1e-6 &&
@@ -53,10 +52,11 @@ export function recheckStrip(result: WorktopPlan): Finding[] {
   const panelMm = along ? top.lengthMm : top.widthMm;
   const openStart = startMm <= 1e-6;
   const openEnd = startMm + lengthMm >= panelMm - 1e-6;
-  // In thickness a top moves by the other of its two coefficients; whatever that is, it is the same on both sides.
-  const dry = strip.belowFaceDriestMm + asked.thicknessMm;
-  const wet = strip.belowFaceWettestMm + asked.thicknessMm;
-  const perPct = (wet - dry) / (depthMm * (movement.wettestMoisturePct - movement.driestMoisturePct || 1));
+  // In thickness a top moves by the other of its two coefficients, where that is known.
+  const { radialPerPct, tangentialPerPct } = woodOf(result)?.movement ?? {};
+  const other = top.cut === 'quartersawn' ? tangentialPerPct : radialPerPct;
+  const perPct = other?.value ?? movement.coefficientPerPct;
+  const swollen = (toPct: number) => depthMm * (1 + perPct * (toPct - top.moisturePct)) - asked.thicknessMm;
   return [
     ...same('strip.name', strip.name, inlay.name),
     ...same('strip.runs', strip.runs, along ? 'along the grain' : 'across the grain'),
@@ -114,8 +114,8 @@ export function recheckStrip(result: WorktopPlan): Finding[] {
     ...agree('strip.rabbet.depthMm', rabbet.depthMm, depthMm),
     ...agree('strip.rabbet.neededAcrossMm', rabbet.neededAcrossMm, widthMm + walls * crosswise.metalMm),
     ...agree('strip.belowFaceMm', strip.belowFaceMm, depthMm - asked.thicknessMm),
-    ...agree('strip.belowFaceDriestMm', dry, swollen(movement.driestMoisturePct, perPct)),
-    ...agree('strip.belowFaceWettestMm', wet, swollen(movement.wettestMoisturePct, perPct)),
+    ...agree('strip.belowFaceDriestMm', strip.belowFaceDriestMm, swollen(movement.driestMoisturePct)),
+    ...agree('strip.belowFaceWettestMm', strip.belowFaceWettestMm, swollen(movement.wettestMoisturePct)),
     ...agree('strip.head.coneAngleDeg', heightMm, asked.headHeightMm),
     ...agree(
       'strip.head.countersinkDiameterMm',

@@ -87,7 +87,9 @@ export const inUse: Verdicts = {
         findings.length > 0,
       ),
       figures: [dewPointC, aboveDewPointK, plan.top.moisturePct, serviceMoisturePct],
-      margin: [aboveDewPointK, plan.shop.dewPointMarginK],
+      ...(findings.every(({ condition }) => condition === 'dew point') && {
+        margin: [aboveDewPointK, plan.shop.dewPointMarginK] as const,
+      }),
     };
   },
   finish: ({ finish }) => ({

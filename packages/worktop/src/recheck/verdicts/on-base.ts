@@ -38,7 +38,7 @@ function clearances({ holes, plan }: WorktopPlan, things: readonly Neighbour[]) 
 
 export const onBase: Verdicts = {
   holes: (result) => {
-    const { plan, holes, blockedHoles } = result;
+    const { plan, holes, blockedHoles, checks } = result;
     const all = neighbours(result);
     const counts = [plan.base.members.length, plan.top.inlays.length, plan.base.fixings.length, 4];
     const kinds = counts.map((count, i) => {
@@ -54,7 +54,13 @@ export const onBase: Verdicts = {
         neededMm: conflict.neededMm,
       })),
     ];
-    const worst = lowest(pairs, ({ clearMm, neededMm }) => clearMm - neededMm)?.item;
+    const spareMm = ({ clearMm, neededMm }: (typeof pairs)[number]) => clearMm - neededMm;
+    const leastSpareMm = Math.min(...pairs.map(spareMm));
+    // Of several that are as tight any may be named.
+    const claimedMm = checks.find(({ id }) => id === 'holes')?.margin?.min ?? Number.NaN;
+    const worst =
+      pairs.find((pair) => pair.neededMm === claimedMm && spareMm(pair) <= leastSpareMm + 1e-9) ??
+      lowest(pairs, spareMm)?.item;
     const blocked = blockedHoles.length > 0;
     return {
       status: graver(blocked && !leftOut, blocked),
@@ -166,7 +172,7 @@ export const onBase: Verdicts = {
         ...(farthestOff ? [farthestOff.worstCaseMm, farthestOff.rootSumSquareMm] : []),
         ...(tightest ? [tightest.leftMm] : []),
       ],
-      ...(tightest ? { margin: [tightest.leftMm, 0] as const } : {}),
+      ...(tightest && unreached.length === 0 ? { margin: [tightest.leftMm, 0] as const } : {}),
     };
   },
   accessories: ({ plan, accessories }) => {

@@ -48,10 +48,11 @@ export const onWood: Verdicts = {
         atLeast(board.widthMm, glueUp.roughWidthMm + 2 * edge) &&
         atLeast(board.thicknessMm, glueUp.roughThicknessMm),
     );
+    const lacking = offered.length > 0 && !fits;
     return {
-      status: graver(asked.boardCount < glueUp.boardCount || (offered.length > 0 && !fits)),
+      status: graver(asked.boardCount < glueUp.boardCount || lacking),
       figures: [glueUp.boardCount, glueUp.roughLengthMm, glueUp.roughWidthMm, glueUp.roughThicknessMm],
-      margin: [asked.mostWidthMm, eachMm],
+      ...(lacking ? {} : { margin: [asked.mostWidthMm, eachMm] as const }),
     };
   },
   gluing: ({ plan, glueUp }) => {
@@ -106,11 +107,9 @@ export const onWood: Verdicts = {
     const proud = -Math.min(belowFaceMm, belowFaceDriestMm, belowFaceWettestMm) > plan.strip.toleranceMm;
     const thin = walls.some((mm) => mm > 1e-6 && mm < rabbet.depthMm);
     const underMm = plan.top.thicknessMm - rabbet.depthMm;
+    const astray = walls.some((mm) => mm < -1e-6) || hit;
     return {
-      status: graver(
-        !atLeast(rabbet.acrossMm, rabbet.neededAcrossMm) || walls.some((mm) => mm < -1e-6) || hit,
-        proud || thin,
-      ),
+      status: graver(!atLeast(rabbet.acrossMm, rabbet.neededAcrossMm) || astray, proud || thin),
       figures: [
         rabbet.acrossMm,
         rabbet.neededAcrossMm,
@@ -119,7 +118,7 @@ export const onWood: Verdicts = {
         belowFaceWettestMm,
         underMm,
       ],
-      margin: [rabbet.acrossMm, rabbet.neededAcrossMm],
+      ...(astray ? {} : { margin: [rabbet.acrossMm, rabbet.neededAcrossMm] as const }),
     };
   },
   'strip-movement': ({ plan, strip }) => {
@@ -139,7 +138,7 @@ export const onWood: Verdicts = {
     const slots = strip.screws.filter(({ slot }) => slot).length;
     const { metalOutgrowsMm, woodOutgrowsMm, start, end } = strip;
     return {
-      status: graver(!(leftMm >= 0)),
+      status: graver(!atLeast(leftMm, 0)),
       figures: [metalOutgrowsMm, woodOutgrowsMm, start.gapMm, end.gapMm, strip.screws.length, slots, leftMm],
       margin: [leftMm, 0],
     };
@@ -160,17 +159,15 @@ export const onWood: Verdicts = {
           return meets(x, y, fixing, plan.base.shankDiameterMm) && (reachMm ?? plan.top.thicknessMm) > leftMm;
         }),
     );
-    const wrong = [
-      leftMm < -1e-9,
-      inWoodMm <= 0,
-      asked.headBelowFaceMm >= asked.thicknessMm,
-      head.countersinkDiameterMm > strip.widthMm,
-      hits,
-    ];
+    const wrong =
+      inWoodMm <= 0 ||
+      asked.headBelowFaceMm >= asked.thicknessMm ||
+      head.countersinkDiameterMm > strip.widthMm ||
+      hits;
     return {
-      status: graver(wrong.includes(true)),
+      status: graver(wrong || leftMm < -1e-9),
       figures: [inWoodMm, leftMm, head.countersinkDiameterMm, head.inWoodMm],
-      margin: [leftMm, 0],
+      ...(wrong ? {} : { margin: [leftMm, 0] as const }),
     };
   },
 };
