@@ -19,8 +19,11 @@ export interface Tightness {
   readonly title: string;
   readonly status: Status;
   readonly margin: Margin;
-  /** What there is beyond what is needed, or what is left of what is allowed, % of that; negative where it is broken. */
-  readonly sparePct: number;
+  /**
+   * What there is beyond what is needed, or what is left of what is allowed, % of that; negative where it is broken.
+   * `null` where not even a limit of 0 is kept, of which there are no percents.
+   */
+  readonly sparePct: number | null;
 }
 
 /** A check after a change. */
@@ -57,17 +60,27 @@ export interface WhatIf {
   readonly notTried: readonly string[];
 }
 
+/** Lengths, forces and hours that differ by no more are the same. */
+const ROUNDING = 1e-6;
+
 /** What a margin leaves: 0 or more where it is kept. */
 export const spareOf = ({ given, min, max }: Margin): number =>
   min === undefined ? (max as number) - given : given - min;
 
-/** Of what needs nothing, anything is more than enough. */
+/** Of what needs nothing, anything is more than enough; less than that is a limit broken like any other. */
 function tightness({ id, title, status, margin }: Check): Tightness[] {
   if (!margin) return [];
   const limit = Math.abs(margin.min ?? (margin.max as number));
   const spare = spareOf(margin);
-  return limit > 0 ? [{ id, title, status, margin, sparePct: (100 * spare) / limit }] : [];
+  if (limit === 0 && spare >= -ROUNDING) return [];
+  return [{ id, title, status, margin, sparePct: limit > 0 ? (100 * spare) / limit : null }];
 }
+
+/** The tightest first; what is broken by any share of nothing, before all. */
+const byTightness = (a: Tightness, b: Tightness) =>
+  a.sparePct === null || b.sparePct === null
+    ? Number(b.sparePct === null) - Number(a.sparePct === null)
+    : a.sparePct - b.sparePct;
 
 /** The plan as asked, with every choice as it was made: what is changed then is not chosen anew. */
 function asChosen({ asked, plan }: WorktopPlan): Plan {
@@ -174,9 +187,6 @@ export function whatIf(result: WorktopPlan, steps: WhatIfSteps): WhatIf {
     ...bothWays('pitch', steps.pitchMm, 'mm', withPitch),
     ...(slides ? bothWays('base spread', steps.spreadMm, 'mm', spread) : []),
   ];
-  const tightest = result.checks
-    .flatMap(tightness)
-    .sort((a, b) => a.sparePct - b.sparePct)
-    .slice(0, 3);
+  const tightest = result.checks.flatMap(tightness).sort(byTightness).slice(0, 3);
   return { tightest, changes, notTried };
 }

@@ -4,7 +4,8 @@ import { figure } from './check.ts';
 /** Too little in the cupboard is for the shopping list: the plan can still be built from. */
 export function checkFinish({ plan, finish }: Computed): Check {
   const short = finish.mix.filter(({ volumeMl, onHandMl }) => !(onHandMl >= volumeMl));
-  const job = `${plan.finish.coats} coats on ${finish.areaM2.toFixed(2)} m²`;
+  const { coats } = plan.finish;
+  const job = `${coats} ${coats === 1 ? 'coat' : 'coats'} on ${finish.areaM2.toFixed(2)} m²`;
   const says = short.length
     ? short.map(
         ({ name, volumeMl, onHandMl }) =>

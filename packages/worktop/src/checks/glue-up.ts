@@ -62,7 +62,9 @@ export function checkBoards({ plan, glueUp }: Computed): Check | null {
       figure('rough width', glueUp.roughWidthMm, 'mm'),
       figure('rough thickness', glueUp.roughThicknessMm, 'mm'),
     ],
-    margin: { given: asked.mostWidthMm, min: eachMm, unit: 'mm' },
+    ...(faults.length === few.length && {
+      margin: { given: asked.mostWidthMm, min: eachMm, unit: 'mm' as const },
+    }),
     rules: [],
   };
 }

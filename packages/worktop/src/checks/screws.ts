@@ -71,7 +71,7 @@ export function checkScrews({ plan, fixings }: Computed): Check {
         `base.fixedLine: no screw in a round hole, at most ${needed(play)} wide, holds the top there; add one or move the line`,
       ];
   const status: Status = astray.length ? 'fail' : under.length + loose.length ? 'warn' : 'pass';
-  const fine = `All ${fixings.length} slots lie in the base; ${holding.length} screws hold the top at the fixed line.`;
+  const fine = `All slots lie in the base. Screws that hold the top at the fixed line: ${holding.length} of ${fixings.length}.`;
   return {
     id: 'screws',
     title: 'Screws find base beneath and wood above',

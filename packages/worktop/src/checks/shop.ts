@@ -38,7 +38,9 @@ export function checkShop({ plan, shop, finish }: Computed): Check | null {
       figure('moisture now', plan.top.moisturePct, '%'),
       figure('moisture in use', serviceMoisturePct, '%'),
     ],
-    margin: { given: aboveDewPointK, min: plan.shop.dewPointMarginK, unit: 'K' },
+    ...(findings.every(({ condition }) => condition === 'dew point') && {
+      margin: { given: aboveDewPointK, min: plan.shop.dewPointMarginK, unit: 'K' as const },
+    }),
     rules: ['finishing/dew-point', 'movement/equilibrium-moisture'],
   };
 }

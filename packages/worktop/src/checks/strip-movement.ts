@@ -4,6 +4,8 @@ import type { SettledPlan } from '../plan/plan.ts';
 import type { Check, Computed } from '../result.ts';
 import { figure, least } from './check.ts';
 
+const ROUNDING = 1e-6;
+
 /** What a screw takes out of the strip lengthwise at its face, mm from the strip's start. */
 function taken(
   { atMm, slot }: PlannedStripScrew,
@@ -36,7 +38,7 @@ export function checkStripMovement({ plan, strip }: Computed): Check | null {
     })),
     { where: 'after the last screw', leftMm: strip.lengthMm - (ends.at(-1) ?? 0) },
   ];
-  const broken = metal.filter(({ leftMm }) => !(leftMm >= 0));
+  const broken = metal.filter(({ leftMm }) => !(leftMm >= -ROUNDING));
   const thinnest = least(metal, ({ leftMm }) => leftMm);
   const leastMm = thinnest?.leftMm ?? 0;
   const faults = broken.map(

@@ -83,7 +83,9 @@ export function checkStripRabbet({ plan, strip, holes }: Computed): Check | null
       figure('at the wettest', strip.belowFaceWettestMm, 'mm'),
       figure('wood beneath the rabbet', underMm, 'mm'),
     ],
-    margin: { given: acrossMm, min: neededAcrossMm, unit: 'mm' },
+    ...(open.length + hit.length === 0 && {
+      margin: { given: acrossMm, min: neededAcrossMm, unit: 'mm' as const },
+    }),
     rules: ['fastening/strip-rabbet', 'movement/change-beside-metal', 'movement/width-change'],
   };
 }

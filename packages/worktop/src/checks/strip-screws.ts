@@ -3,6 +3,8 @@ import { millimetres, needed, thereIs } from '../lengths.ts';
 import type { Check, Computed } from '../result.ts';
 import { figure } from './check.ts';
 
+const ROUNDING = 1e-9;
+
 /** Where screws of the strip meet a hole, or a screw from below. */
 function meetings({ plan, strip, holes, screws, fixings }: Computed, tipDepthMm: number): string[] {
   const shankMm = plan.strip?.shankDiameterMm ?? 0;
@@ -34,12 +36,13 @@ export function checkStripScrews(computed: Computed): Check | null {
   const inWoodMm = asked.screwLengthMm - (asked.thicknessMm - asked.headBelowFaceMm);
   const tipDepthMm = strip.belowFaceMm + asked.headBelowFaceMm + asked.screwLengthMm;
   const leftMm = plan.top.thicknessMm - tipDepthMm;
-  const faults = [
-    ...(leftMm >= 0
+  const through =
+    leftMm >= -ROUNDING
       ? []
       : [
           `strip.screwLength is ${thereIs(asked.screwLengthMm)}: the tips come through the underside by ${needed(-leftMm)}`,
-        ]),
+        ];
+  const others = [
     ...(inWoodMm > 0
       ? []
       : [
@@ -57,6 +60,7 @@ export function checkStripScrews(computed: Computed): Check | null {
         ]),
     ...meetings(computed, tipDepthMm),
   ];
+  const faults = [...through, ...others];
   const beneath =
     head.inWoodMm > 0 && head.inWoodDiameterMm !== null
       ? [
@@ -75,7 +79,7 @@ export function checkStripScrews(computed: Computed): Check | null {
       figure('countersink at the face', head.countersinkDiameterMm, 'mm'),
       figure('countersink in the wood', head.inWoodMm, 'mm'),
     ],
-    margin: { given: leftMm, min: 0, unit: 'mm' },
+    ...(others.length === 0 && { margin: { given: leftMm, min: 0, unit: 'mm' as const } }),
     rules: ['fastening/countersink-diameter', 'fastening/head-through-strip'],
   };
 }
