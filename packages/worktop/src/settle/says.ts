@@ -48,20 +48,31 @@ export function lineChosen(plan: Plan, { held, others, moving }: ChosenLine): Ch
 
 const isProven = ({ spread, offset }: Placement) => (spread?.proven ?? true) && (offset?.proven ?? true);
 
+/** Less than this is written as 0.0 mm. */
+const LEAST_SHOWN_MM = 0.05;
+
 /** How far a part is slid, and what keeps it from going further. */
 export function slideChosen(plan: Plan, part: SlidingPart, i: number, placement: Placement): Chosen {
   const slideMm = placement.slidesMm[i] as number;
   const { spreadMm, boundMm, proven } = placement.spread as NonNullable<Placement['spread']>;
   const open = (plan.base.sliding ?? []).filter((one) => one.slideMm === 'choose');
   const way =
-    slideMm < 0
-      ? `${millimetres(-slideMm)} back, away from the ${part.widensTowards}`
-      : `${millimetres(slideMm)} to the ${part.widensTowards}`;
+    Math.abs(slideMm) < LEAST_SHOWN_MM
+      ? 'stays where it is drawn'
+      : `${millimetres(Math.abs(slideMm))} ${slideMm < 0 ? 'away from' : 'to'} the ${part.widensTowards}`;
   const limit = slideMm >= part.mostSlideMm - GAP_MM ? ', as far as it goes' : '';
-  const together = open.length > 1 ? `; all parts together widen the base by ${millimetres(spreadMm)}` : '';
+  const wider = (mm: number) => (mm < 0 ? 'narrow' : 'widen');
+  const together =
+    open.length > 1
+      ? `; all parts together ${wider(spreadMm)} the base by ${millimetres(Math.abs(spreadMm))}`
+      : '';
+  const most =
+    boundMm < 0
+      ? `narrows the base by less than ${thereIs(-boundMm)}`
+      : `widens the base by more than ${needed(boundMm)}`;
   const bound = proven
-    ? `No setting that keeps as many widens it by more than ${needed(boundMm)}.`
-    : `It is not proven that no setting is wider; none widens it by more than ${needed(boundMm)}.`;
+    ? `No setting that keeps as many ${most}.`
+    : `It is not proven that no setting is wider; none ${most}.`;
   return {
     path: `base.sliding[${i}].slide`,
     value: slideMm,
