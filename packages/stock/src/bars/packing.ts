@@ -1,5 +1,5 @@
 import { firstFit } from './first-fit.ts';
-import { type Cuts, type Filling, isCut, type Job, type Rest, type Work, without } from './job.ts';
+import { type Cuts, type Filling, isCut, type Job, type Rest, timesIn, type Work, without } from './job.ts';
 import type { Relaxation, Relaxed } from './relaxation.ts';
 import { spare, type Weights, weightsOf } from './weights.ts';
 
@@ -103,7 +103,8 @@ function tryFillings(
   /** What the relaxed plan would cut first, then the fullest. */
   const childrenOf = (rest: Rest, first: number, relaxed: Relaxed): readonly Filling[] => {
     const likely = relaxed.cuts
-      .filter(({ filling }) => filling.kinds[0] === first)
+      // A plan in fractions that is not whole may cut more than is left.
+      .filter(({ filling }) => filling.kinds[0] === first && timesIn(rest, filling) > 0)
       .toSorted((a, b) => b.times - a.times)
       .map(({ filling }) => filling);
     const others = job.stocks.flatMap((_, stock) => {

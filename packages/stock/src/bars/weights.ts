@@ -4,6 +4,9 @@ import type { Job, Rest, Work } from './job.ts';
 /** Weights are whole numbers up to about this: sums of them are exact. */
 const SCALE = 2 ** 30;
 
+/** Worths that are all less than this weigh next to nothing, not all there is. */
+const LEAST_WORTH = 1e-12;
+
 /**
  * A proof of what cannot be cut, in whole numbers: each kind of part weighs something, and no filling of a length of a
  * stock weighs more than the most of that stock. Where all parts together weigh more than all lengths can hold, they
@@ -41,7 +44,7 @@ export function weightsOf(
   { worths, expected }: { readonly worths: Float64Array; readonly expected: readonly number[] },
   work: Work,
 ): Weights {
-  const scale = SCALE / Math.max(...worths, Number.MIN_VALUE);
+  const scale = SCALE / Math.max(...worths, LEAST_WORTH);
   const weights = worths.map((worth) => Math.floor(worth * scale));
   const { sizes, stocks } = job;
   const mosts = stocks.map(({ room }, stock) => {

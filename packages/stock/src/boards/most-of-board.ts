@@ -18,7 +18,8 @@ export function mostOfBoard(job: Job, blank: Blank, steps: number): number {
   const left = (kind: number) => job.kinds[kind]?.ids.length as number;
   let mostValue = outlook.exchange.valueOf(outlook.capacity[0] as number, left);
   let stepsLeft = steps;
-  while (stepsLeft > 0) {
+  // A board that no part fits gives nothing; to ask less of it would never end.
+  while (stepsLeft > 0 && mostValue > 0) {
     const asked = mostValue * LESSER;
     const progress: Progress = { best: { last: null, value: asked, price: 0, rest: 0 }, stepsLeft };
     const everything = { width: Number.POSITIVE_INFINITY, usedBy: 'strips' } as const;
