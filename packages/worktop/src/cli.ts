@@ -2,7 +2,7 @@
 import { explain, readJson, UserError, writeFiles } from './cli/files.ts';
 import { type CliOptions, cliOptions, USAGE } from './cli/options.ts';
 import { outputs } from './cli/outputs.ts';
-import { whatIfReport } from './cli/what-if-report.ts';
+import { littleChanges, whatIfReport } from './cli/what-if-report.ts';
 import * as examples from './examples.ts';
 import { planReport, planWorktop, recheckPlan, type WorktopPlan } from './index.ts';
 
@@ -32,9 +32,12 @@ const named = Object.entries(examples).map(
   ([name, content]) => [name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`), content] as const,
 );
 
+/** Where editors find the schema once this package is installed. */
+const SCHEMA = './node_modules/@scantling/worktop/plan.schema.json';
+
 function printExample(name: string): void {
   const found = named.find(([example]) => example === name);
-  if (found) console.log(JSON.stringify(found[1], null, 2));
+  if (found) console.log(JSON.stringify({ ...(found[1] as object), $schema: SCHEMA }, null, 2));
   else if (name === '') console.log(named.map(([example]) => example).join('\n'));
   else {
     throw new UserError(
@@ -64,8 +67,10 @@ async function recheckFile(file: string): Promise<void> {
 }
 
 function print(result: WorktopPlan, { json, quiet, whatIf }: CliOptions): void {
-  if (json) console.log(JSON.stringify(result, null, 2));
-  else if (!quiet) console.log(planReport(result));
+  if (json) {
+    const changes = whatIf ? { whatIf: littleChanges(result) } : {};
+    console.log(JSON.stringify({ ...result, ...changes }, null, 2));
+  } else if (!quiet) console.log(planReport(result));
   if (whatIf && !json) console.log(whatIfReport(result));
 }
 
@@ -76,11 +81,19 @@ function requireBuildable({ checks }: WorktopPlan, name: string): void {
   throw new FailedPlan([`${name}: ${count}`, ...failed.map(({ says }) => says)].join('\n'));
 }
 
+/** What a terminal needs to write over its last line. */
+const CLEARED = '\r\u001b[K';
+
+/** Takes back what a terminal was told of progress, so that nothing is written behind it. */
+const clear = () => {
+  if (process.stderr.isTTY) process.stderr.write(CLEARED);
+};
+
 async function planFile(options: CliOptions): Promise<void> {
   const { file, out, paper, progress, json, quiet } = options;
   const tell = (doing: string) => {
     if (progress) console.error(doing);
-    else if (process.stderr.isTTY) process.stderr.write(`\r\u001b[K${doing}`);
+    else if (process.stderr.isTTY) process.stderr.write(`${CLEARED}${doing}`);
   };
   tell('reading the plan');
   const { parsePlan } = await loadSchema();
@@ -90,18 +103,22 @@ async function planFile(options: CliOptions): Promise<void> {
   const result = planWorktop(plan);
   tell('rechecking');
   requireBorneOut(result);
-  tell('');
+  clear();
   print(result, options);
   requireBuildable(result, file ?? 'bindery bench');
-  const files: Record<string, string | Uint8Array> = {};
+  const files: Record<string, string | Uint8Array | null> = {};
   for (const { name, doing, content: make } of outputs) {
     tell(`writing ${name}: ${doing}`);
-    const content = await make(result, paper, (says) => console.error(says));
-    if (content !== null) files[name] = content;
+    files[name] = await make(result, paper, (says) => {
+      clear();
+      console.error(says);
+    });
   }
-  tell('');
-  await writeFiles(out, files);
-  if (!json && !quiet) console.log(`Written to ${out}: ${Object.keys(files).join(', ')}`);
+  clear();
+  const { written, removed } = await writeFiles(out, files);
+  if (json || quiet) return;
+  console.log(`Written to ${out}: ${written.join(', ')}`);
+  if (removed.length > 0) console.log(`Removed, since this plan has none: ${removed.join(', ')}`);
 }
 
 async function main(): Promise<void> {
@@ -119,6 +136,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 main().catch((error: unknown) => {
   const { says, exitCode } = explain(error);
+  clear();
   console.error(says);
   process.exitCode = exitCode;
 });

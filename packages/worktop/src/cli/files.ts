@@ -45,18 +45,28 @@ async function requireReplaceable(path: string): Promise<void> {
   if (there && !there.isFile()) throw new UserError(`--out: ${path} is not a file that could be replaced`);
 }
 
-/** Writes every file or none: all are whole, in a folder of their own, before the first takes its place. */
+/**
+ * Writes every file or none: all are whole, in a folder of their own, before the first takes its place. A file that is
+ * `null` is removed where an earlier plan left one: nobody shall drill by it.
+ */
 export async function writeFiles(
   dir: string,
-  files: Readonly<Record<string, string | Uint8Array>>,
-): Promise<void> {
+  files: Readonly<Record<string, string | Uint8Array | null>>,
+): Promise<{ readonly written: readonly string[]; readonly removed: readonly string[] }> {
   const drafts = join(dir, `.draft-${process.pid}`);
-  const names = Object.keys(files);
+  const names = Object.keys(files).filter((name) => files[name] !== null);
+  const removed: string[] = [];
   try {
     await mkdir(drafts, { recursive: true });
-    for (const name of names) await requireReplaceable(join(dir, name));
+    for (const name of Object.keys(files)) await requireReplaceable(join(dir, name));
     for (const name of names) await writeFile(join(drafts, name), files[name] as string | Uint8Array);
     for (const name of names) await rename(join(drafts, name), join(dir, name));
+    for (const name of Object.keys(files).filter((one) => files[one] === null)) {
+      const path = join(dir, name);
+      if (!(await lstat(path).catch(() => null))) continue;
+      await rm(path);
+      removed.push(name);
+    }
   } catch (error) {
     if (error instanceof UserError) throw error;
     throw new UserError(`--out ${dir}: can't be written, ${reason(error as NodeJS.ErrnoException)}`);
@@ -64,6 +74,7 @@ export async function writeFiles(
     // Where the folder could not be made there is nothing to clear away.
     await rm(drafts, { recursive: true, force: true }).catch(() => {});
   }
+  return { written: names, removed };
 }
 
 const isUsageError = (error: unknown) =>

@@ -5,18 +5,18 @@ export const USAGE = `Plans a work top from a file, checks the plan, and writes 
 
 Usage: scantling-plan [FILE] [--out DIR] [--paper SIZE]
        scantling-plan --example NAME
-       scantling-plan --recheck RESULT
+       scantling-plan --recheck FILE
 
   FILE            a plan file (JSON); without it, the bindery bench
   --out DIR       folder for the results (default: shop-plan)
   --paper SIZE    a4, a3 or letter, for what is printed (default: a4)
   --what-if       also say what happens if wood, pitch or base turn out a little different
-  --json          print every figure as JSON instead of the report
+  --json          print every figure as JSON instead of the report, with --what-if those changes too
   --quiet         print nothing but what is wrong
   --progress      say on standard error what is being done; a terminal is told anyhow
   --example NAME  print an example plan file to start from; NAME may be left out to list them
   --recheck FILE  recompute the claims of a plan.json written earlier, by other code
-  --help          this text
+  --help, -h      this text
 
 Writes a scale drawing, a drilling template at full size, the holes as a table, a drawing and a drilling
 program, cut list, shopping list, work sheet, and every figure as plan.json.
@@ -64,15 +64,23 @@ export function cliOptions(args: readonly string[]): CliOptions {
       progress: flag,
       example: { type: 'string' },
       recheck: { type: 'string' },
-      help: flag,
+      help: { ...flag, short: 'h' },
     },
     allowPositionals: true,
   });
   if (positionals.length > 1) throw new UserError(`expected one plan file, got ${positionals.length}`);
-  const paper = papers.find((name) => name === values.paper);
+  const paper = papers.find((name) => name === values.paper.toLowerCase());
   if (!paper) throw new UserError(`--paper: expected one of ${papers.join(', ')}, got ${values.paper}`);
-  if (values.json && values.quiet) throw new UserError('--json and --quiet: expected one of them, got both');
   const { out, json, quiet, progress, example, recheck, help } = values;
+  if (out === '') throw new UserError('--out: expected a folder, got nothing');
+  const doesNotGoWith = (one: string, other: string) =>
+    new UserError(`--${one} and ${other}: expected one of them, got both`);
+  if (quiet && json) throw doesNotGoWith('json', '--quiet');
+  if (quiet && values['what-if']) throw doesNotGoWith('what-if', '--quiet');
+  if (recheck !== undefined && example !== undefined) throw doesNotGoWith('recheck', '--example');
+  for (const [name, value] of Object.entries({ example, recheck })) {
+    if (value !== undefined && positionals.length) throw doesNotGoWith(name, 'a plan file');
+  }
   return {
     ...{ file: positionals[0], out, paper, whatIf: values['what-if'] },
     ...{ json, quiet, progress, example, recheck, help },
