@@ -31,9 +31,52 @@ describe.each(plans)('the report of %s', (_, plan) => {
   });
 
   test('has no figure that is none, and no line wider than a page', () => {
-    expect(report).not.toMatch(/NaN|undefined|null|Infinity|-0\b|\[object/);
+    expect(report).not.toMatch(/NaN|undefined|null|Infinity|[-−]0(\.0+)?\b(?!\.)|\[object/);
     expect(Math.max(...report.split('\n').map((line) => line.length))).toBeLessThanOrEqual(120);
   });
+});
+
+/** The row of the report that begins so, in words. */
+const row = (report: string, start: string) =>
+  report
+    .split('\n')
+    .find((line) => line.startsWith(`  ${start}  `))
+    ?.trim()
+    .split(/ {2,}/);
+const exampleNamed = (file: string) => reportOf(parsePlan(exampleContents().get(file)));
+
+test('a slot that is as long as it has to be does not look too short', () => {
+  // 3/8 in is 9.525 mm: neither 9.6 needed nor 9.5 there.
+  const report = exampleNamed('marblers-long-bench.json');
+  expect(row(report, 'left middle')?.slice(2, 4)).toEqual(['9.525', '9.525']);
+});
+
+test('a slot that is too short looks so', () => {
+  const content = exampleContents().get('trial-that-fails.json') as {
+    base: { fixings: { slot: number }[] };
+  };
+  const fixings = content.base.fixings.map((one) => ({ ...one, slot: one.slot === 7 ? 6.96 : one.slot }));
+  const report = reportOf(parsePlan({ ...content, base: { ...content.base, fixings } }));
+  // One decimal, up and down, tells 7.0 from 6.9.
+  expect(row(report, 'left middle')?.slice(2, 4)).toEqual(['7.0', '6.9']);
+});
+
+test('the strip lies as its check says, and its rabbet is as deep as it, to a hundredth', () => {
+  // 1/4 in is 6.35 mm, 1 1/16 in 26.99 mm.
+  const report = flat(exampleNamed('bindery-bench.json'));
+  expect(report).toContain('1400.0 mm × 25.4 mm × 6.35 mm');
+  expect(report).toContain('rabbet 26.99 mm wide, 6.35 mm deep');
+  const [lies] =
+    /flush on building day, 0\.\d\d mm proud at the driest, [^.]*\.\d\d mm below the face/.exec(report) ?? [];
+  expect(lies).toBeDefined();
+  expect(report.split(lies as string)).toHaveLength(3);
+});
+
+test('a rough size is never written shorter than it is, in either unit', () => {
+  // (900 + 12) / 9 + 6 = 107.33 mm = 4.2257 in, between 4 14/64 and 4 15/64.
+  expect(flat(exampleNamed('gilders-square-table.json'))).toContain(
+    'rough at least 930.0 mm (36 5/8 in) × 107.4 mm (4 15/64 in) × 37.0 mm',
+  );
 });
 
 test('says at once whether it can be built from', () => {

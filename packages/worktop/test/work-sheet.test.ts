@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
+import { binderyBench } from '../src/examples.ts';
 import { type Plan, planWorktop, type WorkSheet, workSheet } from '../src/index.ts';
 import { printable } from '../src/pdf.ts';
 import { type Paper, papers, printWorkSheet } from '../src/print.ts';
+import { parsePlan } from '../src/schema.ts';
 import { bench } from './bindery-bench.ts';
 import { readPdf } from './read-pdf.ts';
 import { wholeBench } from './whole-bench.ts';
@@ -34,7 +36,7 @@ describe('the work sheet', () => {
     expect(value(whole, 'mill', 'rough, each at least')).toBe('1529.6 mm × 136.0 mm × 50.5 mm');
     // √(1479.55² + 640²) = 1612.03.
     expect(step(whole, 'flatten').tasks.join()).toContain('both diagonals measure 1612.0 mm');
-    expect(value(whole, 'rabbet', 'strip in the rabbet')).toBe('0.2 mm below the face');
+    expect(value(whole, 'rabbet', 'strip in the rabbet')).toBe('0.20 mm below the face');
     expect(value(whole, 'mark', 'pitch along the grain')).toBe('112.0 mm (4 13/32 in)');
     expect(value(whole, 'drill', 'holes')).toBe('65, ⌀ 15.9 mm (5/8 in)');
     expect(value(whole, 'fix', 'screws')).toBe('6, ⌀ 6.0 mm × 45.0 mm');
@@ -70,6 +72,29 @@ describe('the work sheet', () => {
     expect(asked).toContain('brass cutting guide');
     expect(step(whole, 'sand').decisions).toHaveLength(1);
     expect(whole.steps.flatMap(({ decisions }) => decisions)).toHaveLength(1);
+  });
+
+  test('sends nobody to slide the base twice', () => {
+    const tasks = (slideMm: number) => {
+      const plan = parsePlan(binderyBench);
+      const sliding = (plan.base.sliding ?? []).map((one) => ({ ...one, slideMm }));
+      const result = planWorktop({ ...plan, base: { ...plan.base, sliding } });
+      return step(workSheet(result), 'fix').tasks.join('\n');
+    };
+    // The leg frame is 40 mm wide and lies at 230 mm in the file.
+    expect(tasks(20)).toMatch(
+      /Slide left frame 20\.0 mm to the left, from where the plan file has it; this sheet and the drawing have it slid\./,
+    );
+    expect(tasks(20)).toContain('left front, x 230.0 mm');
+    expect(tasks(-10)).toContain('Slide right frame 10.0 mm away from the right,');
+    expect(tasks(0)).toContain('Leave left frame where the plan file has it.');
+    expect(tasks(0)).not.toContain('Slide');
+  });
+
+  test('fixes no strip where there is none', () => {
+    const sheet = workSheet(planWorktop(bench()));
+    expect(step(sheet, 'fix').title).toBe('Fix the base');
+    expect(step(workSheet(planWorktop(wholeBench())), 'fix').title).toBe('Fix the strip and the base');
   });
 
   test('has no rabbet where nothing is let in', () => {

@@ -1,16 +1,39 @@
-import { bothUnits, millimetres, needed, signedMillimetres, thereIs } from '../lengths.ts';
+import {
+  bothUnits,
+  byTheFace,
+  fittingSize,
+  millimetres,
+  needed,
+  signedMillimetres,
+  thereIs,
+} from '../lengths.ts';
 import type { BoringSetting } from '../parts/screws.ts';
 import type { WorktopPlan } from '../result.ts';
 import { bare, columns, section } from './text.ts';
+
+/** What is needed beside what there is, with as many decimals as tell them apart, or show that they are the same. */
+function besides(neededMm: number, thereMm: number): [string, string] {
+  const tells = (decimals: number): [string, string] => [
+    needed(neededMm, decimals),
+    thereIs(thereMm, decimals),
+  ];
+  const enough = thereMm >= neededMm - 1e-9;
+  const honest = [1, 2, 3]
+    .map(tells)
+    .find(([need, there]) => Number.parseFloat(there) >= Number.parseFloat(need) === enough);
+  const [need, there] = honest ?? tells(3);
+  return [bare(need), bare(there)];
+}
 
 export function slotsSection({ fixings, plan }: WorktopPlan): string {
   const rows = fixings.map(({ name, swellMm, shrinkMm, neededSlotMm, slotMm, ...fixing }) => {
     const room = fixing.screwFromInnerEndMm;
     return [
       name,
-      swellMm + shrinkMm > 0 ? `+${swellMm.toFixed(1)} / −${shrinkMm.toFixed(1)}` : 'none',
-      bare(needed(neededSlotMm)),
-      bare(thereIs(slotMm)),
+      swellMm + shrinkMm > 0
+        ? `${bare(signedMillimetres(swellMm))} / ${bare(signedMillimetres(-shrinkMm))}`
+        : 'none',
+      ...besides(neededSlotMm, slotMm),
       room ? `${bare(needed(room.leastMm))} to ${bare(thereIs(room.mostMm))}` : '–',
       bare(needed(fixing.coveringWasherMm)),
     ];
@@ -67,9 +90,9 @@ export function stripSection({ strip, plan }: WorktopPlan): string | null {
       ? [`The wood beneath is countersunk too, ${needed(head.inWoodMm)} deep, for the heads.`]
       : [];
   return section(`Strip: ${strip.name}, mm`, [
-    `${millimetres(strip.lengthMm)} × ${millimetres(strip.widthMm)} × ${millimetres(plan.strip.thicknessMm)}, ${strip.massKg.toFixed(2)} kg, ${strip.runs}`,
-    `rabbet ${millimetres(rabbet.acrossMm)} wide, ${millimetres(rabbet.depthMm)} deep, from x ${millimetres(rabbet.xMm)} to ${millimetres(rabbet.xMm + rabbet.lengthMm)}, y ${millimetres(rabbet.yMm)} to ${millimetres(rabbet.yMm + rabbet.widthMm)}`,
-    `against the face of the wood: ${signedMillimetres(-strip.belowFaceMm)} on building day, ${signedMillimetres(-strip.belowFaceDriestMm)} at the driest, ${signedMillimetres(-strip.belowFaceWettestMm)} at the wettest`,
+    `${millimetres(strip.lengthMm)} × ${fittingSize(strip.widthMm)} × ${fittingSize(plan.strip.thicknessMm)}, ${strip.massKg.toFixed(2)} kg, ${strip.runs}`,
+    `rabbet ${fittingSize(rabbet.acrossMm)} wide, ${fittingSize(rabbet.depthMm)} deep, from x ${millimetres(rabbet.xMm)} to ${millimetres(rabbet.xMm + rabbet.lengthMm)}, y ${millimetres(rabbet.yMm)} to ${millimetres(rabbet.yMm + rabbet.widthMm)}`,
+    `against the face of the wood: ${byTheFace(strip.belowFaceMm)} on building day, ${byTheFace(strip.belowFaceDriestMm)} at the driest, ${byTheFace(strip.belowFaceWettestMm)} at the wettest`,
     `over its length the metal outgrows the wood by up to ${needed(strip.metalOutgrowsMm, 2)}, the wood the metal by ${needed(strip.woodOutgrowsMm, 2)}`,
     `gap to leave at its ends: ${needed(start.gapMm, 2)} and ${needed(end.gapMm, 2)}`,
     `countersink ⌀ ${millimetres(head.countersinkDiameterMm)}, ${head.coneAngleDeg.toFixed(0)}°`,

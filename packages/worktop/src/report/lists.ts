@@ -1,5 +1,5 @@
 import type { CutBar, CutPiece } from '@scantling/stock';
-import { bothUnits, millimetres, needed, thereIs } from '../lengths.ts';
+import { bothUnits, millimetres, neededInBoth, thereIs } from '../lengths.ts';
 import { cutsOf } from '../lists/cuts.ts';
 import { shoppingRows } from '../lists/rows.ts';
 import type { ShoppingPlan } from '../lists/shopping-plan.ts';
@@ -10,8 +10,8 @@ import { columns, section } from './text.ts';
 function boardLines({ boards }: ShoppingPlan, stock: SettledPlan['stock']): string[] {
   if (!boards) return [];
   const { name, count, lengthMm, widthMm, thicknessMm } = boards.needed;
-  const size = `${bothUnits(lengthMm)} × ${bothUnits(widthMm)}, at least ${needed(thicknessMm)} thick`;
-  const lines = [`${count} × ${name}, rough ${size}`];
+  const size = [lengthMm, widthMm, thicknessMm].map(neededInBoth).join(' × ');
+  const lines = [`${count} × ${name}, rough at least ${size}`];
   if (!boards.offer || !stock) return lines;
   const { buy, missingCount } = boards.offer;
   return [

@@ -1,4 +1,4 @@
-import { bothUnits, needed, signedMillimetres } from '../lengths.ts';
+import { bothUnits, needed, signedMillimetres, thereIs } from '../lengths.ts';
 import type { WorktopPlan } from '../result.ts';
 import { columns, section } from './text.ts';
 
@@ -44,7 +44,7 @@ export function glueUpSection({ plan, glueUp }: WorktopPlan): string | null {
     ...(clamping
       ? [
           `${glue.name}: ${Math.ceil(glueMassG)} g for ${glueLineM2.toFixed(2)} m² of joints, ${glue.lossPct} % lost`,
-          `${clamping.clampCount} clamps of ${(clampForceN / 1000).toFixed(1)} kN, ${needed(clamping.spacingMm, 0)} apart, the first half of that from the end: ${glue.pressureMPa} MPa on the joints`,
+          `${clamping.clampCount} clamps of ${(clampForceN / 1000).toFixed(1)} kN, ${thereIs(clamping.spacingMm)} apart, the first half of that from the end: ${glue.pressureMPa} MPa on the joints`,
         ]
       : []),
     ...columns(

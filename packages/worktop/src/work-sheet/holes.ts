@@ -82,7 +82,9 @@ export function drillStep(result: WorktopPlan): WorkStep {
         ? [`Bore the hole for cables, ⌀ ${needed(plan.cables.holeDiameterMm)}; round its rims.`]
         : []),
       ...settings.flatMap(({ topThicknessMm, fixings, reasons, steps }) => [
-        ...(many ? [`For ${fixings.join(', ')}, in ${thereIs(topThicknessMm)} of wood:`] : []),
+        many
+          ? `From below, for the screws ${fixings.join(', ')}, in ${thereIs(topThicknessMm)} of wood:`
+          : `From below, for each of the ${fixings.length} screws:`,
         ...reasons,
         ...steps.filter(({ operation }) => operation !== 'drive').map(({ says }) => says),
       ]),

@@ -1,10 +1,9 @@
-import { bothUnits, millimetres, needed, thereIs } from '../lengths.ts';
+import { bothUnits, byTheFace, fittingSize, inches, millimetres, needed, thereIs } from '../lengths.ts';
 import type { WorktopPlan } from '../result.ts';
 import { lifting, mains, metal, routing } from './cautions.ts';
 import { setting, type WorkStep } from './model.ts';
 
-const lies = (belowFaceMm: number) =>
-  `${millimetres(Math.abs(belowFaceMm))} ${belowFaceMm < 0 ? 'above' : 'below'} the face`;
+const fittingInBoth = (mm: number) => `${fittingSize(mm)} (${inches(mm)})`;
 
 /** `null` where nothing is let in. */
 export function rabbetStep({ plan, strip }: WorktopPlan): WorkStep | null {
@@ -12,8 +11,8 @@ export function rabbetStep({ plan, strip }: WorktopPlan): WorkStep | null {
   if (!strip && others.length === 0) return null;
   const stripSettings = strip
     ? [
-        setting('width', bothUnits(strip.rabbet.acrossMm)),
-        setting('depth', bothUnits(strip.rabbet.depthMm)),
+        setting('width', fittingInBoth(strip.rabbet.acrossMm)),
+        setting('depth', fittingInBoth(strip.rabbet.depthMm)),
         setting(
           'along the grain',
           `${millimetres(strip.rabbet.xMm)} to ${millimetres(strip.rabbet.xMm + strip.rabbet.lengthMm)}`,
@@ -22,7 +21,7 @@ export function rabbetStep({ plan, strip }: WorktopPlan): WorkStep | null {
           'from the front',
           `${millimetres(strip.rabbet.yMm)} to ${millimetres(strip.rabbet.yMm + strip.rabbet.widthMm)}`,
         ),
-        setting('strip in the rabbet', lies(strip.belowFaceMm)),
+        setting('strip in the rabbet', byTheFace(strip.belowFaceMm)),
       ]
     : [];
   return {
@@ -34,7 +33,7 @@ export function rabbetStep({ plan, strip }: WorktopPlan): WorkStep | null {
         ? [
             'Set width and depth on an offcut, and try the strip in it.',
             `Cut the strip to ${millimetres(strip.lengthMm)}.`,
-            `Cut the rabbet; lay the strip in dry: ${lies(strip.belowFaceMm)} all along.`,
+            `Cut the rabbet; lay the strip in dry: ${byTheFace(strip.belowFaceMm)} all along.`,
             ...stripTasks(strip),
           ]
         : []),
@@ -65,12 +64,20 @@ function slotTask({ name, slotMm, screwFromInnerEndMm: room, ...fixing }: Workto
   return `${name}, x ${millimetres(fixing.xMm)}, y ${millimetres(fixing.yMm)}: slot of ${thereIs(slotMm)} across the grain; ${place}.`;
 }
 
+type Sliding = NonNullable<WorktopPlan['plan']['base']['sliding']>[number];
+
+function slideTask({ name, slideMm, widensTowards }: Sliding): string {
+  if (Math.abs(slideMm) < 0.05) return `Leave ${name} where the plan file has it.`;
+  const towards = slideMm < 0 ? 'away from' : 'to';
+  return `Slide ${name} ${millimetres(Math.abs(slideMm))} ${towards} the ${widensTowards}, from where the plan file has it; this sheet and the drawing have it slid.`;
+}
+
 export function fixStep(result: WorktopPlan): WorkStep {
   const { plan, fixings, screws, strip, lift, cables, accessories } = result;
   const { base } = plan;
   return {
     stage: 'fix',
-    title: 'Fix the strip and the base',
+    title: strip ? 'Fix the strip and the base' : 'Fix the base',
     settings: [
       setting('the top is held from the front', bothUnits(base.fixedLineMm)),
       setting(
@@ -95,20 +102,17 @@ export function fixStep(result: WorktopPlan): WorkStep {
     tasks: [
       ...(strip ? [`Lay in ${strip.name}, leave the gaps at its ends, and drive its screws.`] : []),
       ...(plan.stock?.bars ? ['Have the base ready: its parts stand in the cut list.'] : []),
-      ...(base.sliding ?? []).map(
-        ({ name, slideMm, widensTowards }) =>
-          `Slide ${name} ${millimetres(Math.abs(slideMm))} ${slideMm < 0 ? 'away from' : 'to'} the ${widensTowards} from where the plan draws it.`,
-      ),
+      ...(base.sliding ?? []).map(slideTask),
       'Lay the top face down on something soft, the base on it, measured from the front-left corner.',
       ...fixings.map(slotTask),
       'Drive the screws on the fixed line first. All of them firm, not hard: the top has to travel.',
+      'Turn it over, set it level, and load it step by step.',
       ...(cables
         ? [
             `Lead ${cables.cableCount} cables through, ${needed(cables.neededLengthMm)} long below the top, held on both sides; try the whole travel.`,
           ]
         : []),
       ...(accessories ?? []).map(({ name }) => `Try ${name} in its holes.`),
-      'Turn it over, set it level, and load it step by step.',
     ],
     decisions: screws
       ? []

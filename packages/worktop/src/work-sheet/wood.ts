@@ -1,4 +1,4 @@
-import { bothUnits, millimetres, needed } from '../lengths.ts';
+import { bothUnits, millimetres, needed, thereIs } from '../lengths.ts';
 import { cutsOf } from '../lists/cuts.ts';
 import type { ShoppingPlan } from '../lists/shopping-plan.ts';
 import type { WorktopPlan } from '../result.ts';
@@ -45,15 +45,15 @@ export function millStep({ plan, glueUp }: WorktopPlan, shopping: ShoppingPlan):
         `${needed(glueUp.roughLengthMm)} × ${needed(glueUp.roughWidthMm)} × ${needed(glueUp.roughThicknessMm)}`,
       ),
       ...trims,
-      setting('plane to', millimetres(glueUp.gluedThicknessMm)),
-      setting('joint to a width of', millimetres(glueUp.jointedWidthMm)),
+      setting('plane to', needed(glueUp.gluedThicknessMm)),
+      setting('joint to a width of', needed(glueUp.jointedWidthMm)),
       moisture,
     ],
     tasks: [
       moist,
       ...cutTasks(shopping),
-      `Flatten a face, square an edge, and plane every board to ${millimetres(glueUp.gluedThicknessMm)}.`,
-      `Joint both edges to a width of ${millimetres(glueUp.jointedWidthMm)}; hold pairs to the light.`,
+      `Flatten a face, square an edge, and plane every board to ${needed(glueUp.gluedThicknessMm)}.`,
+      `Joint both edges to a width of ${needed(glueUp.jointedWidthMm)}; hold pairs to the light.`,
     ],
     decisions: [],
   };
@@ -74,8 +74,8 @@ export function glueStep({ plan, glueUp }: WorktopPlan): WorkStep {
       setting('glue', `${Math.ceil(glueUp.glueMassG)} g of ${glue.name}`),
       setting('wood for this glue', `${glue.leastMoisturePct} to ${glue.mostMoisturePct} % moist`),
       setting('clamps', `${clamping.clampCount} of ${(clampForceN / 1000).toFixed(1)} kN`),
-      setting('first clamp from the end', millimetres(clamping.spacingMm / 2)),
-      setting('from clamp to clamp', millimetres(clamping.spacingMm)),
+      setting('first clamp from the end', thereIs(clamping.spacingMm / 2)),
+      setting('from clamp to clamp', thereIs(clamping.spacingMm)),
     ],
     tasks: [
       `Lay the boards, hearts from the front: ${boards.map(({ heart }) => heart).join(', ')}. Number them.`,
