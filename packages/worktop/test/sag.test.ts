@@ -86,7 +86,7 @@ describe('a top on two supports', () => {
     expect(allowed(afterYearsMm - 0.001)).toMatchObject({
       status: 'fail',
       says: expect.stringMatching(
-        /^load\.mostSag is 1\.36 mm; after years the top sags by 1\.37 mm at x 600\.0 mm under standing press, at once by at most 1\.03 mm/,
+        /^load\.mostSag is 1\.36 mm; after years the top sags by 1\.37 mm at x 600\.0 mm with standing press on it, at once by at most 1\.03 mm/,
       ),
     });
   });

@@ -58,7 +58,9 @@ export function checkInlays({ plan: { top } }: Computed): Check {
   const edge = least(top.inlays, (inlay) => insideMm(inlay, panel));
   const status: Status = wrong.length ? 'fail' : 'pass';
   const fine = edge
-    ? `The wood beside ${edge.name} is at least ${thereIs(insideMm(edge, panel))} wide.`
+    ? insideMm(edge, panel) > 0
+      ? `The wood beside ${edge.name} is at least ${thereIs(insideMm(edge, panel))} wide.`
+      : `${edge.name} reaches the edge of the top.`
     : 'Nothing is let in.';
   return {
     id: 'inlays',

@@ -10,8 +10,7 @@ const rules = [
   'movement/wood-density',
 ];
 
-const listed = (names: readonly string[]) =>
-  names.length ? names.join(' and ') : 'nothing that comes and goes';
+const listed = (names: readonly string[]) => (names.length ? names.join(' and ') : 'nothing heavy');
 
 /** How far the top sags after years, or at once where that is more, against the most that is wanted. */
 export function checkSag({ plan, sag }: Computed): Check | null {
@@ -27,7 +26,7 @@ export function checkSag({ plan, sag }: Computed): Check | null {
   const enough = mostMm <= load.mostSagMm + 1e-9;
   const seen = citation?.confirmed === 'text' ? 'seen in the text' : 'quoted from memory';
   const stiffness = `Stiffness of ${top.species}: ${((modulusOfElasticityMPa ?? 0) / 1000).toFixed(1)} GPa at 12 % moisture content, ${citation?.source.title}, ${citation?.at}; ${seen}. Boards of one wood differ by a fifth and more.`;
-  const there = `${needed(afterYearsMm, 2)} at x ${thereIs(atMm)} under ${listed(under)}, at once by at most ${needed(atOnceMm, 2)}`;
+  const there = `${needed(afterYearsMm, 2)} at x ${thereIs(atMm)} with ${listed(under)} on it, at once by at most ${needed(atOnceMm, 2)}`;
   return {
     id: 'sag',
     title,

@@ -1,5 +1,5 @@
 import { needed } from '../lengths.ts';
-import type { PlannedStrip, PlannedStripScrew } from '../parts/strip.ts';
+import { openEnds, type PlannedStrip, type PlannedStripScrew } from '../parts/strip.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { Check, Computed } from '../result.ts';
 import { figure, least } from './check.ts';
@@ -20,6 +20,21 @@ function taken(
   return atMm < heldAtMm
     ? { fromMm: atMm - outwardMm, toMm: atMm + inwardMm }
     : { fromMm: atMm - inwardMm, toMm: atMm + outwardMm };
+}
+
+/** How the ends of the strip lie: each before the wall of its recess, or at the edge of the top, where there is none. */
+function endsSay({ top, strip: asked }: SettledPlan, strip: PlannedStrip): string {
+  const along = strip.runs === 'along the grain';
+  const inlay = top.inlays.find(({ name }) => name === strip.name);
+  const fromMm = (along ? inlay?.xMm : inlay?.yMm) ?? 0;
+  const open = openEnds({ fromMm, toMm: fromMm + strip.lengthMm }, along ? top.lengthMm : top.widthMm);
+  const end = (name: string, isOpen: boolean, { gapMm, mostGapMm }: PlannedStrip['start']) =>
+    isOpen
+      ? `at the ${name} edge it stands out by up to ${needed(gapMm - (asked?.endClearanceMm ?? 0), 2)}`
+      : `at its ${name} end a gap of ${needed(gapMm, 2)}, up to ${needed(mostGapMm, 2)} in the year`;
+  const [first, other] = along ? ['left', 'right'] : ['front', 'back'];
+  const ends = [end(first, open.start, strip.start), end(other, open.end, strip.end)];
+  return `Cut to length on building day, ${ends.join(', ')}.`;
 }
 
 /** Whether strip and wood can move beside each other, and what that leaves of the strip. */
@@ -47,7 +62,6 @@ export function checkStripMovement({ plan, strip }: Computed): Check | null {
   );
   const slots = strip.screws.filter(({ slot }) => slot !== null).length;
   const [first, other] = strip.runs === 'along the grain' ? ['left', 'right'] : ['front', 'back'];
-  const gap = (end: PlannedStrip['start']) => `${needed(end.gapMm, 2)}, up to ${needed(end.mostGapMm, 2)}`;
   return {
     id: 'strip-movement',
     title: 'The strip can move beside the wood',
@@ -55,7 +69,7 @@ export function checkStripMovement({ plan, strip }: Computed): Check | null {
     says: [
       ...faults,
       `Over its length the metal outgrows the wood by up to ${needed(strip.metalOutgrowsMm, 2)}, the wood the metal by up to ${needed(strip.woodOutgrowsMm, 2)}.`,
-      `Gaps on building day: at its ${first} end ${gap(strip.start)} in the year, at its ${other} end ${gap(strip.end)}.`,
+      endsSay(plan, strip),
       `${strip.screws.length} screws, ${slots} of them in slots.`,
     ].join('\n'),
     figures: [

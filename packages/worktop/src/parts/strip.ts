@@ -66,7 +66,7 @@ export function stripMassKg({ top, strip }: Pick<SettledPlan, 'top' | 'strip'>):
 }
 
 /** A stretch of the top, in one direction, mm. */
-interface Stretch {
+export interface Stretch {
   readonly fromMm: number;
   readonly toMm: number;
 }
@@ -74,7 +74,7 @@ interface Stretch {
 const SAME_MM = 1e-6;
 
 /** Which ends of a stretch lie at the edge of the top, where a recess is open. */
-const openEnds = ({ fromMm, toMm }: Stretch, panelMm: number) => ({
+export const openEnds = ({ fromMm, toMm }: Stretch, panelMm: number) => ({
   start: fromMm <= SAME_MM,
   end: toMm >= panelMm - SAME_MM,
 });
