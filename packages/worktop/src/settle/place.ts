@@ -181,16 +181,31 @@ const stricter = (grid: CountedGrid, byMm: number): CountedGrid => ({
   keepOuts: grid.keepOuts.map((one) => ({ ...one, clearanceMm: one.clearanceMm + byMm })),
 });
 
-/** The place to the nearest line of a rule, where the holes lose no more by it than the search leaves open. */
+/**
+ * In the middle of the top, along it, or across it, and to the nearest line of a rule, where the holes lose no more by it
+ * than the search leaves open: what is tightest one way often leaves the other free.
+ */
 function readable(grid: CountedGrid, { xMm, yMm }: Point, { spareMm, keptCount }: BestOffset): Point {
   const asked = stricter(grid, Math.max(0, (spareMm ?? 0) - GAP_MM));
-  for (const perMm of [1, 2, 10]) {
-    const near = { xMm: Math.round(xMm * perMm) / perMm, yMm: Math.round(yMm * perMm) / perMm };
+  const middle = inTheMiddle(grid);
+  const wanted = [middle, { xMm: middle.xMm, yMm }, { xMm, yMm: middle.yMm }, { xMm, yMm }];
+  for (const near of wanted.flatMap(onARule)) {
     const onPanel = near.xMm <= grid.panel.lengthMm && near.yMm <= grid.panel.widthMm;
     if (onPanel && layoutAt(asked, near).keptCount >= keptCount) return near;
   }
   return { xMm, yMm };
 }
+
+/** Lines of a rule for one millimetre, and for none where a place has to be as it is. */
+const LINES_PER_MM = [1, 2, 10, null];
+
+const toLine = (mm: number, perMm: number | null) => (perMm === null ? mm : Math.round(mm * perMm) / perMm);
+
+/** A place to the nearest lines of a rule, the coarsest first. */
+const onARule = ({ xMm, yMm }: Point): Point[] =>
+  LINES_PER_MM.flatMap((alongPerMm) =>
+    LINES_PER_MM.map((acrossPerMm) => ({ xMm: toLine(xMm, alongPerMm), yMm: toLine(yMm, acrossPerMm) })),
+  );
 
 /** Where the grid begins over a base that stands: given, or where most holes are kept with most to spare. */
 function firstOver({ plan }: Question, grid: CountedGrid, found: Point | null) {
