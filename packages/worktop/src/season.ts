@@ -29,7 +29,13 @@ export function asPlan<T>(said: string, path: string, compute: () => T): T {
 function woodOf(name: string): Wood {
   const { species, candidates } = findSpecies(name);
   if (species) return species;
-  const listed = (some: readonly Wood[]) => some.map(({ commonName }) => commonName).join('; ');
+  // With the botanical name, which tells apart what makers call by one name.
+  const listed = (some: readonly Wood[]) =>
+    some
+      .map(({ commonName, botanicalName }) =>
+        botanicalName ? `${commonName} (${botanicalName.name})` : commonName,
+      )
+      .join('; ');
   if (candidates.length > 0) {
     throw new RangeError(
       `planWorktop requires top.species to mean one wood, got "${name}": ${listed(candidates)}`,
