@@ -1,16 +1,6 @@
 import type { Comparison } from '../../../scripts/bench.ts';
 import { type BoardCutting, cutBoards } from '../src/index.ts';
-
-/** Numbers between 0 and 1, the same every time (xorshift32). */
-function numbers(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}
+import { numbers } from '../test/numbers.ts';
 
 /** A job of a workshop: parts of a case or a frame, from a rack of boards of all widths with a few knots each. */
 function shopJob(seed: number, pieces: number, boardCount: number): BoardCutting {

@@ -108,8 +108,8 @@ const MOST_PARTS_FOR_OFFCUT = 200;
  * nanometres, parts, cuts and trims rounded up, bars down.
  *
  * The price is proven: purchases are taken in order of price, and each that is passed over is refuted by weights of
- * the parts that no bar can hold enough of, or by trying every way. The work allowed, about a second, proves jobs of 60
- * parts of any number of lengths, nearly all in milliseconds. Where it runs out, the plan is the best found, and
+ * the parts that no bar can hold enough of, or by trying every way. The work allowed, at most about a second, proves
+ * nearly every job of 60 parts, of any number of lengths, most of them in milliseconds. Where it runs out, the plan is the best found, and
  * `boundPrice` says how far it may be from the least. Of up to 200 parts it then moves pieces between bars to keep the
  * longest single offcut it finds; that is not proven. The order of parts and bars does not matter.
  *

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { CutBarsInput } from '../src/index.ts';
+import { numbers } from './numbers.ts';
 
 /**
  * Parts of whole millimetres and bars of several lengths and prices, some of them few; the first bar takes any part.
@@ -52,17 +53,6 @@ export const jobArb = (most: {
         ...{ kerfMm, endTrimMm },
       };
     });
-
-/** Numbers between 0 and 1, the same every time (xorshift32). */
-function numbers(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return (state >>> 0) / 2 ** 32;
-  };
-}
 
 /** A job of a workshop: 60 parts of up to so many lengths, from bars whose prices nearly go by their length. */
 export function shopJob(

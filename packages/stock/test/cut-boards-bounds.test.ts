@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { areaBounds, valueBounds } from '../src/boards/bounds.ts';
+import { filledBy } from '../src/boards/filled.ts';
 import { jobOf } from '../src/boards/job.ts';
 import { mostOfBoard } from '../src/boards/most-of-board.ts';
 import type { BoardCutting } from '../src/index.ts';
@@ -77,6 +78,31 @@ describe('what cutBoards holds for proven, however little work is allowed', () =
         [0, 30_000],
         [1, 0],
       ]),
+    );
+  });
+
+  test('whole parts in a row fill no more of a length than is said, and just that where lengths are few', () => {
+    const sides = fc.array(fc.tuple(fc.integer({ min: 1, max: 900 }), fc.integer({ min: 1, max: 3 })), {
+      ...{ minLength: 1, maxLength: 6 },
+    });
+    fc.assert(
+      fc.property(sides, fc.nat(30), fc.constantFrom(1000, 3700, 9000), (parts, kerf, most) => {
+        const kinds = parts.map(([along, count]) => ({
+          ...{ along, across: 1, turns: false, value: 1 },
+          ids: Array<string>(count).fill('part'),
+        }));
+        let sums = new Set([0]);
+        for (const { along, ids } of kinds) {
+          for (const _ of ids) sums = new Set([...sums].flatMap((sum) => [sum, sum + along + kerf]));
+        }
+        const filled = filledBy(kinds, 'across', kerf, most);
+        for (let length = 0; length <= most; length += 37) {
+          const truly = [...sums].reduce((best, sum) => (sum <= length ? Math.max(best, sum) : best), 0);
+          expect(filled(length)).toBeGreaterThanOrEqual(truly);
+          expect(filled(length)).toBeLessThanOrEqual(length);
+          if (most === 1000) expect(filled(length)).toBe(truly);
+        }
+      }),
     );
   });
 });

@@ -33,10 +33,9 @@ const ROUNDING_SHARE = 10;
 export function leastPrice(given: Job, work: Work): LeastPrice {
   const exact = given.sizes.length <= MOST_KINDS;
   const job = exact ? tighten(given, work) : given;
-  const parts = job.demand.reduce((sum, count) => sum + count, 0);
   const all = restOf(
     job,
-    job.stocks.map(({ limit }) => Math.min(limit, parts)),
+    job.stocks.map(({ limit }) => limit),
   );
   const proofs: Weights[] = [materialWeights(job)];
   const refused: (readonly number[])[] = [];

@@ -69,7 +69,7 @@ const isBeaten = (stock: Stock, i: number, stocks: readonly Stock[], parts: numb
       other.room >= stock.room &&
       other.lengths === stock.lengths &&
       other.price <= stock.price &&
-      other.limit >= parts &&
+      other.limit * other.lengths >= parts &&
       (j < i || other.room > stock.room || other.price < stock.price),
   );
 
@@ -100,7 +100,8 @@ export function countJob({ parts, bars, kerfMm, endTrimMm, longestCarriedMm }: C
       room: Math.floor((carried.lengthNm - 2 * trimNm + kerfNm) / tickNm),
       lengths: carried.lengths,
       price: Math.round(bar.eachPrice * PER_PRICE),
-      limit: Math.min(bar.count ?? total, total),
+      // Each length that is bought to be cut holds a part.
+      limit: Math.min(bar.count ?? total, Math.ceil(total / carried.lengths)),
     };
     return { carried, stock };
   });

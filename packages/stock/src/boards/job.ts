@@ -4,6 +4,9 @@ import { filledBy } from './filled.ts';
 /** Lengths are counted in millionths of a millimetre, whole numbers, so that sums of them are exact. */
 export const TICKS_PER_MM = 1_000_000;
 
+/** Sums of the same numbers in another order differ by less than this share. */
+export const ROUNDING = 1e-9;
+
 /** A length in whole ticks. */
 export const ticks = (lengthMm: number): number => Math.round(lengthMm * TICKS_PER_MM);
 

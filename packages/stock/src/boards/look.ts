@@ -1,6 +1,6 @@
 import type { Outlook } from './bounds.ts';
 import { covers, type Front, frontArea, nextFronts, roomLeft, sectionArea } from './front.ts';
-import { type Blank, type Job, type Sheet, sidesOf, TICKS_PER_MM } from './job.ts';
+import { type Blank, type Job, ROUNDING, type Sheet, sidesOf, TICKS_PER_MM } from './job.ts';
 
 /** A part on a board, and all that was cut before it. */
 export interface Step {
@@ -63,9 +63,6 @@ interface Kept {
 
 /** Above 1, plans that have cut much come before those that have cut a little with little waste; found by trying. */
 const HASTE = 1.3;
-
-/** Sums of the same numbers in another order differ by less than this share. */
-const ROUNDING = 1e-9;
 
 /**
  * Grows plans part by part, in the order in which a board is cut. Of all that have as many parts the most promising

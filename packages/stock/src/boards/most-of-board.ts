@@ -1,12 +1,9 @@
 import { outlookOf } from './bounds.ts';
-import type { Blank, Job } from './job.ts';
+import { type Blank, type Job, ROUNDING } from './job.ts';
 import { look, type Progress } from './look.ts';
 
 /** By this share the value asked of a board is lessened as long as it can be ruled out. */
 const LESSER = 0.98;
-
-/** Sums of the same numbers in another order differ by less than this share. */
-const ROUNDING = 1e-9;
 
 /**
  * A value that no plan can pass in one board, for so many steps: less and less is asked of it, and ruled out by a look at

@@ -1,6 +1,6 @@
 import { areaBounds, outlookOf, tightest, valueBounds } from './bounds.ts';
 import { cutAnew } from './cut-anew.ts';
-import type { Job } from './job.ts';
+import { type Job, ROUNDING } from './job.ts';
 import type { BoardSet } from './least-price.ts';
 import { type Best, type Choice, look, type Progress } from './look.ts';
 import { mostOfBoard } from './most-of-board.ts';
@@ -26,8 +26,8 @@ const SETS_AT_A_TIME = 12;
 /** Sets of boards that are ruled out one by one. */
 const MOST_SETS = 5000;
 
-/** Sums of the same numbers in another order differ by less than this share. */
-const LESS = 1 - 1e-9;
+/** What is less than this share is less by more than rounding. */
+const LESS = 1 - ROUNDING;
 
 /** The best plan found, and what no plan can pass. */
 export interface Found extends Best {
