@@ -29,7 +29,10 @@ export const byTheFace = (belowFaceMm: number): string =>
 export const fittingSize = (mm: number): string => `${Number(mm.toFixed(2))} mm`;
 
 /** A figure on a drawing, whose sheet names the unit: `112`, `15.9`. */
-export const dimensionText = (mm: number): string => millimetres(mm).replace(/(\.0)? mm$/, '');
+export const dimensionText = (mm: number): string =>
+  millimetres(mm)
+    .replace(/(\.0)? mm$/, '')
+    .replace('-', '−');
 
 const shown = (mm: number, decimals: number) => formatLength(mm, { unit: 'mm', decimals });
 

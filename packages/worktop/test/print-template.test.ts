@@ -91,6 +91,8 @@ describe('a template read back', () => {
           expect((bar?.to[0] ?? 0) - (bar?.from[0] ?? 0)).toBeCloseTo(lengthMm, 3);
           expect(bar?.to[0]).toBeLessThanOrEqual(widthMm - 5 + 0.001);
         }
+        // The standard fonts have no minus; a hyphen would read like a range.
+        expect(texts.filter(({ text }) => /(^| )-\d/.test(text))).toEqual([]);
       }
     }
   });
