@@ -1,6 +1,7 @@
 import { recheckAccessories } from './recheck/accessories.ts';
 import { recheckCables } from './recheck/cables.ts';
 import { recheckCalendar } from './recheck/calendar.ts';
+import { recheckChoices } from './recheck/choices.ts';
 import type { Finding } from './recheck/finding.ts';
 import { recheckFinish } from './recheck/finish.ts';
 import { recheckFixings } from './recheck/fixings.ts';
@@ -25,6 +26,7 @@ export interface Recheck {
 }
 
 const questions = [
+  recheckChoices,
   recheckMovement,
   recheckGlueUp,
   recheckHoles,
