@@ -113,6 +113,29 @@ describe('what is not on offer', () => {
     expect(verdict(short, 'boards')).toMatchObject({ status: 'fail', margin: { given: 0, min: 5 } });
   });
 
+  test('a single board that is missing stands in both lists', () => {
+    const { boards } = wholeBench().stock as Stock;
+    // A and B give two each.
+    const result = planWorktop(
+      withStock({ boards: boards.filter(({ name }) => name === 'A' || name === 'B') }),
+    );
+    const bought = csvParse(shoppingList(result)).find(({ item }) => item === 'rough boards, not on offer');
+    expect(bought).toMatchObject({ count: '1', size: 'at least 1529.6 × 136 × 50.5 mm', price: '' });
+    const uncut = csvParse(cutList(result)).filter(
+      ({ part, from }) => part === 'board of the top' && from === '',
+    );
+    expect(uncut.map(({ count }) => count)).toEqual(['1']);
+  });
+
+  test('boards count as too thin from a twentieth of a millimetre below', () => {
+    const { boards } = wholeBench().stock as Stock;
+    // 44.45 + 2 + 4 = 50.45 mm are needed.
+    const thick = (thicknessMm: number) =>
+      shop(withStock({ boards: boards.map((board) => ({ ...board, thicknessMm })) })).boards?.offer;
+    expect(thick(50.4)).toMatchObject({ buy: [], missingCount: 5, tooThin: ['A', 'B', 'C', 'D', 'E'] });
+    expect(thick(50.45)).toMatchObject({ missingCount: 0, tooThin: [] });
+  });
+
   test('a part that comes out of no bar fails by its name, and the others are cut', () => {
     const { bars } = wholeBench().stock as Stock;
     const parts = bars?.parts.map((part) => (part.name === 'rail' ? { ...part, lengthMm: 2995 } : part));
