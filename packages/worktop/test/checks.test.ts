@@ -154,6 +154,22 @@ describe('a plan that does not go together', () => {
     expect(() => planWorktop(planned('top.species', 'maple syrup'))).toThrow(/near it: .*sugar maple/);
   });
 
+  test('of woods that share a name each is listed as it may be written', () => {
+    // `white oak` is the name of a wood, and what the trade calls a group of woods.
+    const listed = /got "white oak": (.*)$/;
+    const refused = (species: string) => {
+      try {
+        planWorktop(planned('top.species', species));
+        return '';
+      } catch (error) {
+        return (error as Error).message;
+      }
+    };
+    const names = listed.exec(refused('white oak'))?.[1]?.split('; ') ?? [];
+    expect(names).toEqual(['commercial white oak (Quercus spp.)', 'white oak (Quercus alba)']);
+    for (const name of names) expect(refused(name)).not.toMatch(/to mean one wood/);
+  });
+
   test('seasons the wrong way round are refused', () => {
     const { seasons, ...rest } = bench();
     const turned = { ...rest, seasons: { driest: seasons.wettest, wettest: seasons.driest } };

@@ -26,6 +26,11 @@ describe('where the grid begins, worked by hand', () => {
   const plan = overLeg(400, { xMm: 190, lengthMm: 40 });
   const four = { ...plan, holes: { ...plan.holes, pitchXMm: 96, columns: 4, edgeMarginMm: 10 } };
 
+  test('where the way across is free they stand in the middle of it', () => {
+    // Rows between 10 + 10 and 100 − 20 mm keep their margin; half of 100 is 50.
+    expect(chosenOf(four, 'holes.first').value).toMatchObject({ yMm: 50 });
+  });
+
   test('holes stand as far from the leg on either side', () => {
     const { value, says, proven } = chosenOf(four, 'holes.first');
     // The second stands at 190 − 5 − 10 − 13 = 162.
@@ -223,5 +228,31 @@ describe('where the top is held', () => {
       settled.base.fixedLineMm,
       settled.base.fixedLineMm,
     ]);
+  });
+});
+
+describe('parts that have to slide back', () => {
+  const plan = overLeg(400, { xMm: 100, lengthMm: 40 });
+  const [leg] = plan.base.members;
+  if (!leg) throw new Error('there is a leg');
+  const part = (widensTowards: SlidingPart['widensTowards'], member: string): SlidingPart => ({
+    ...{ name: `to the ${widensTowards}`, members: [member], fixings: [], widensTowards },
+    ...{ leastSlideMm: -20, mostSlideMm: -5, slideMm: 'choose' },
+  });
+  const narrowed: Plan = {
+    ...plan,
+    base: {
+      ...plan.base,
+      members: [leg, { ...leg, name: 'other leg', xMm: 300 }],
+      sliding: [part('left', 'leg'), part('right', 'other leg')],
+    },
+    holes: { ...plan.holes, columns: 1, edgeMarginMm: 10, first: { xMm: 30, yMm: 50 } },
+  };
+
+  test('are said to narrow the base, by as little as they may', () => {
+    const { value, says } = chosenOf(narrowed, 'base.sliding[1].slide');
+    expect(value).toBe(-5);
+    expect(says).toMatch(/5\.0 mm away from the right, .*together narrow the base by 10\.0 mm\./);
+    expect(says).toMatch(/No setting that keeps as many narrows the base by less than 10\.0 mm\.$/);
   });
 });

@@ -126,3 +126,23 @@ test('a wood of unknown gravity is reckoned with the lightest and the heaviest t
   expect(part?.rabbet.neededAcrossMm).toBeGreaterThanOrEqual(known.rabbet.neededAcrossMm);
   expect(part?.metalOutgrowsMm).toBe(known.metalOutgrowsMm);
 });
+
+describe('a strip from edge to edge', () => {
+  const plan = letIn();
+  const top = {
+    ...plan.top,
+    inlays: plan.top.inlays.map((one) => ({ ...one, xMm: 0, lengthMm: plan.top.lengthMm })),
+  };
+
+  test('stands out at both edges as the wood shrinks, and has no gap there', () => {
+    const { start, metalOutgrowsMm } = stripOf({ ...plan, top });
+    const { says } = checkOf({ ...plan, top }, 'strip-movement');
+    const outMm = start.gapMm - (plan.strip?.endClearanceMm ?? 0);
+    expect(outMm).toBeGreaterThan(0);
+    expect(outMm).toBeLessThan(metalOutgrowsMm);
+    expect(says).toContain(
+      `at the left edge it stands out by up to ${(Math.ceil(outMm * 100) / 100).toFixed(2)} mm`,
+    );
+    expect(says).not.toContain('gap');
+  });
+});

@@ -36,6 +36,16 @@ describe('what happens where things turn out a little different', () => {
     expect(tightest.map(({ sparePct }) => sparePct)).toEqual(shares.sort((a, b) => a - b).slice(0, 3));
   });
 
+  test('a limit of nothing that is broken comes before all that are kept', () => {
+    // A rail that shows 5 mm beyond the front edge: an overhang of 0 is wanted, and there are no percents of it.
+    const { base } = bench();
+    const members = base.members.map((one, i) => (i === 2 ? { ...one, yMm: -5 } : one));
+    const proud = planWorktop({ ...bench(), base: { ...base, members } });
+    const [first] = whatIf(proud, steps).tightest;
+    expect(first).toMatchObject({ id: 'cover', sparePct: null });
+    expect(first?.margin.given).toBeLessThan(-5);
+  });
+
   test('a base that does not slide is not spread, and says so', () => {
     expect(notTried).toEqual(['base spread: no part of this base slides']);
     expect(changes).toHaveLength(4);
