@@ -68,7 +68,13 @@ describe('the whole bench', () => {
     expect(['board of the top', 'leg', 'rail', 'foot', 'brass cutting guide'].map(count)).toEqual([
       5, 4, 2, 4, 1,
     ]);
-    expect(rows[0]).toMatchObject({ length_mm: '1529.55', width_mm: '136.00', from: 'A', x_mm: '20.00' });
+    expect(rows[0]).toMatchObject({
+      length_mm: '1529.55',
+      width_mm: '136.00',
+      from: 'A',
+      x_mm: '20.00',
+      y_mm: '2.00',
+    });
     expect(rows.every(({ from }) => from !== '')).toBe(true);
   });
 });
