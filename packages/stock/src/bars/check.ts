@@ -22,12 +22,11 @@ export function checkCutBars(input: CutBarsInput): void {
   );
   requireThat(caller, listOf(bars, MOST_BARS), `bars to be a list of 1 to ${MOST_BARS}, got ${shown(bars)}`);
   const whole = { max: MOST_PARTS, integer: true } as const;
+  const partLimits = { lengthMm: { min: 0.1, max: 100_000 }, count: { min: 1, ...whole } };
   for (const [i, part] of parts.entries()) {
-    requireFields(caller, `parts[${i}]`, part, {
-      lengthMm: { min: 0.1, max: 100_000 },
-      count: { min: 1, ...whole },
-    });
-    requireName(caller, `parts[${i}]`, part);
+    const path = `parts[${i}]`;
+    requireFields(caller, path, part, partLimits);
+    requireName(caller, path, part);
   }
   const names = new Set<string>();
   for (const [i, bar] of bars.entries()) {
