@@ -1,8 +1,8 @@
 import { bestFilling } from './best-filling.ts';
 import type { Job, Rest, Work } from './job.ts';
 
-/** Weights are whole numbers up to about this: sums of them are exact. */
-const SCALE = 2 ** 30;
+/** Weights are whole numbers up to about this, the 30th power of two: sums of them are exact. */
+const SCALE = 1_073_741_824;
 
 /** Worths that are all less than this weigh next to nothing, not all there is. */
 const LEAST_WORTH = 1e-12;

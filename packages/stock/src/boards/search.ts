@@ -1,6 +1,6 @@
 import { areaBounds, outlookOf, tightest, valueBounds } from './bounds.ts';
 import { cutAnew } from './cut-anew.ts';
-import { type Job, ROUNDING } from './job.ts';
+import type { Job } from './job.ts';
 import type { BoardSet } from './least-price.ts';
 import { type Best, type Choice, look, type Progress } from './look.ts';
 import { mostOfBoard } from './most-of-board.ts';
@@ -27,7 +27,7 @@ const SETS_AT_A_TIME = 12;
 const MOST_SETS = 5000;
 
 /** What is less than this share is less by more than rounding. */
-const LESS = 1 - ROUNDING;
+const LESS = 0.999_999_999;
 
 /** The best plan found, and what no plan can pass. */
 export interface Found extends Best {
