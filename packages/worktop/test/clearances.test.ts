@@ -80,6 +80,15 @@ describe('slots and the metal around them, worked by hand', () => {
     expect(front?.leftInMemberMm).toBeCloseTo(70 - outer - 40, 9);
   });
 
+  test('a round hole holds the top on the line, and within what it leaves around the screw', () => {
+    // 0.5 mm around: 0.4 mm from the line the screw still touches before the top has left it, 0.6 mm from it it does not.
+    const heldAt = (fixedLineMm: number) => {
+      const { checks } = planWorktop({ ...plainBench, base: { ...plainBench.base, fixedLineMm } });
+      return checks.find(({ id }) => id === 'screws')?.figures[1]?.value;
+    };
+    expect([heldAt(320), heldAt(320.4), heldAt(320.6)]).toEqual([2, 2, 0]);
+  });
+
   test('a washer has to reach past the far end of the slot at either end of the year', () => {
     const { fixings, swing } = planWorktop(plainBench);
     const middle = fixings.find(({ name }) => name === 'left middle');

@@ -132,6 +132,14 @@ describe('a screw that does not do', () => {
     ]);
   });
 
+  test('where no length does, the longest that stays below the face is planned', () => {
+    // 20 mm have 0.5 mm in the wood, 45 mm come through it: of 20 and 25 the longer is the safer hold.
+    const { chosen } = planWorktop(
+      screwed({ lengthMm: 'choose', stockLengthsMm: [20, 25, 80], leastThreadMm: 18 }),
+    );
+    expect(chosen.find(({ path }) => path === 'screws.length')?.value).toBe(25);
+  });
+
   test('is not to be had', () => {
     const { status, says } = checkOf(screwed({ lengthMm: 38 }), 'engagement');
     expect([status, says]).toEqual([

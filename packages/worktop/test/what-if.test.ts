@@ -46,6 +46,23 @@ describe('what happens where things turn out a little different', () => {
     expect(first?.margin.given).toBeLessThan(-5);
   });
 
+  test('a base 5 mm wider has 5 mm less to spare beyond its outermost member, and a narrower one more', () => {
+    const { base } = bench();
+    const [frame] = base.members;
+    if (!frame) throw new Error('there is a frame');
+    const part = { name: 'frame', members: [frame.name], fixings: [], widensTowards: 'left' as const };
+    const sliding = [{ ...part, leastSlideMm: 0, mostSlideMm: 0, slideMm: 0 }];
+    const members = [{ ...frame, xMm: 20 }, ...base.members.slice(1)];
+    const slides = planWorktop({ ...bench(), base: { ...base, members, sliding } });
+    const gains = whatIf(slides, steps)
+      .changes.filter(({ what }) => what === 'base spread')
+      .map(({ by, checks }) => [by.value, checks.find(({ id }) => id === 'cover')?.gain?.value]);
+    expect(gains).toEqual([
+      [-5, 5],
+      [5, -5],
+    ]);
+  });
+
   test('a base that does not slide is not spread, and says so', () => {
     expect(notTried).toEqual(['base spread: no part of this base slides']);
     expect(changes).toHaveLength(4);
