@@ -46,7 +46,7 @@ describe('reading a number', () => {
       fc.property(fc.double({ min: -1e300, max: 1e300, noNaN: true }), (x) => {
         expect(numberOf(printNumber(x, 15))).toBe(Number(x.toPrecision(15)));
       }),
-      { examples: [[-5e-324], [1e-9], [1e15], [0.1 + 0.2], [-0]] },
+      { examples: [[-5e-324], [1e-9], [1e15], [0.1 + 0.2], [-0], [-0.00002185830843670705]] },
     );
   });
 });

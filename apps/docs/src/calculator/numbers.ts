@@ -35,10 +35,12 @@ export function printResult(value: number, exact: boolean): string {
  * where it would be unreadable without.
  */
 export function printNumber(value: number, digits: number): string {
-  const size = Math.abs(value);
+  // Rounded from the number itself: a formatter may round the shortest text of it, and once more up from a five.
+  const rounded = Number(value.toPrecision(digits)) + 0;
+  const size = Math.abs(rounded);
   const plain = size === 0 || (size >= 1e-9 && size < 1e15);
   const text = plain
-    ? new Intl.NumberFormat('en', { maximumSignificantDigits: digits, useGrouping: false }).format(value + 0)
-    : `${Number(value.toPrecision(digits))}`;
+    ? new Intl.NumberFormat('en', { maximumSignificantDigits: digits, useGrouping: false }).format(rounded)
+    : `${rounded}`;
   return text.replaceAll('-', '−');
 }
