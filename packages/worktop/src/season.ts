@@ -17,7 +17,7 @@ export interface Basis {
 }
 
 /** What a package refuses, said of the plan and with the path in it. */
-export function asPlan<T>(said: string, path: string, compute: () => T): T {
+function asPlan<T>(said: string, path: string, compute: () => T): T {
   try {
     return compute();
   } catch (error) {

@@ -10,7 +10,7 @@ export const plainBench: Plan = {
   version: 2,
   name: 'Plain bench',
   top: {
-    ...{ lengthMm: 58.25 * 25.4, widthMm: 640, thicknessMm: 1.75 * 25.4, species: 'Maple, sugar' },
+    ...{ lengthMm: 1479.55, widthMm: 640, thicknessMm: 44.45, species: 'Maple, sugar' },
     ...{ cut: 'flatsawn', moisturePct: 8 },
     inlays: [
       { name: 'brass cutting guide', xMm: 40, yMm: 28, lengthMm: 1400, widthMm: 25.4, clearanceMm: 12 },
@@ -38,7 +38,7 @@ export const plainBench: Plan = {
     ],
   },
   holes: {
-    ...{ diameterMm: 0.625 * 25.4, pitchXMm: 112, pitchYMm: 104, first: { xMm: 68, yMm: 160 } },
+    ...{ diameterMm: 15.875, pitchXMm: 112, pitchYMm: 104, first: { xMm: 68, yMm: 160 } },
     ...{ columns: 13, rows: 5, edgeMarginMm: 40, blocked: 'fail' },
   },
   finish: {

@@ -12,6 +12,7 @@ import {
 import { plannedStrip } from '../src/parts/strip.ts';
 import type { Obstacle } from '../src/plan/place.ts';
 import { basisOf } from '../src/season.ts';
+import { plainBench } from './plain-bench.ts';
 
 export const glueUp: GlueUp = {
   boardCount: 5,
@@ -90,58 +91,11 @@ export function checkOf(plan: Plan, id: string): Check {
   return found;
 }
 
-const member = (name: string, xMm: number, yMm: number, lengthMm: number, widthMm: number) => ({
-  ...{ name, xMm, yMm, lengthMm, widthMm },
-  clearanceMm: 6,
-});
-
-const fixing = (name: string, xMm: number, yMm: number, slotMm: number) => ({ name, xMm, yMm, slotMm });
-
-/** A bindery bench glued up from maple boards, its brass guide let in with screws, finished on a mild day. */
+/** The plain bench glued up from maple boards, its brass guide let in with screws, finished on a mild day. */
 export const builtBench = (): Plan => ({
-  version: 2,
-  name: 'Bindery bench',
-  top: {
-    ...{ lengthMm: 1479.55, widthMm: 640, thicknessMm: 44.45 },
-    ...{ species: 'Maple, sugar', cut: 'flatsawn', moisturePct: 8 },
-    inlays: [
-      { name: 'brass cutting guide', xMm: 40, yMm: 28, lengthMm: 1400, widthMm: 25.4, clearanceMm: 12 },
-    ],
-  },
-  glueUp,
-  seasons: {
-    driest: { temperatureC: 21, relativeHumidityPct: 32 },
-    wettest: { temperatureC: 24, relativeHumidityPct: 62 },
-  },
-  base: {
-    members: [
-      member('left leg frame', 230, 40, 40, 560),
-      member('right leg frame', 1210, 40, 40, 560),
-      member('front rail', 230, 95, 1020, 40),
-      member('back rail', 230, 505, 1020, 40),
-    ],
-    ...{ fixedLineMm: 320, shankDiameterMm: 6, slotClearanceMm: 0.5, screwClearanceMm: 10 },
-    fixings: [
-      fixing('left front', 250, 70, 14),
-      fixing('left middle', 250, 320, 7),
-      fixing('left back', 250, 570, 14),
-      fixing('right front', 1230, 70, 14),
-      fixing('right middle', 1230, 320, 7),
-      fixing('right back', 1230, 570, 14),
-    ],
-  },
-  screws,
-  strip,
-  holes: {
-    ...{ diameterMm: 15.875, pitchXMm: 112, pitchYMm: 104, first: { xMm: 68, yMm: 160 } },
-    ...{ columns: 13, rows: 5, edgeMarginMm: 40, blocked: 'fail' },
-  },
-  finish: {
-    ...{ coats: 3, dryFilmUm: 12, lossPct: 15 },
-    product: { name: 'varnish', parts: 1, volumeSolidsPct: 44, onHandMl: 500 },
-    thinner: { name: 'mineral spirits', parts: 1, onHandMl: 500 },
-  },
-  shop,
+  ...plainBench,
+  ...{ glueUp, screws, strip, shop },
+  finish: { ...plainBench.finish, thinner: { name: 'mineral spirits', parts: 1, onHandMl: 500 } },
 });
 
 /** The bench with its strip, or the inlay that it is, changed. */

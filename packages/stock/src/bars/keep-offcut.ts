@@ -9,7 +9,7 @@ const roomLeft = (job: Job, filling: Filling): number =>
   (job.stocks[filling.stock]?.room ?? 0) - taken(job, filling);
 
 /** The most room left in one length of a plan. */
-export const longestLeft = (job: Job, cuts: Cuts): number =>
+const longestLeft = (job: Job, cuts: Cuts): number =>
   cuts.reduce((most, { filling }) => Math.max(most, roomLeft(job, filling)), 0);
 
 /** The parts of two lengths dealt anew: the second as full as can be, the first gets the rest. `null` if it is so already. */

@@ -1,5 +1,5 @@
 import { toRectangleMm } from '../geometry.ts';
-import { millimetres, needed, thereIs } from '../lengths.ts';
+import { byTheFace, millimetres, needed, thereIs } from '../lengths.ts';
 import type { PlannedStrip } from '../parts/strip.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { Check, Computed } from '../result.ts';
@@ -17,9 +17,7 @@ const walls = ({ top }: SettledPlan, { rabbet }: PlannedStrip) => [
 
 /** How the face of the strip lies, over the year. */
 function faceSays({ belowFaceMm, belowFaceDriestMm, belowFaceWettestMm }: PlannedStrip): string {
-  const lies = (mm: number) =>
-    Math.abs(mm) < 0.005 ? 'flush' : `${Math.abs(mm).toFixed(2)} mm ${mm < 0 ? 'proud' : 'below the face'}`;
-  return `The strip lies ${lies(belowFaceMm)} on building day, ${lies(belowFaceDriestMm)} at the driest, ${lies(belowFaceWettestMm)} at the wettest.`;
+  return `The strip lies ${byTheFace(belowFaceMm)} on building day, ${byTheFace(belowFaceDriestMm)} at the driest, ${byTheFace(belowFaceWettestMm)} at the wettest.`;
 }
 
 /** Whether the strip finds room in its rabbet, and the rabbet in the wood. */

@@ -46,7 +46,7 @@ function chord(hole: { xMm: number; yMm: number; diameterMm: number }, at: numbe
 }
 
 /** What a plane at a place along the grain goes through. */
-export function sectionAt({ plan, holes, strip }: WorktopPlan, xMm: number): Section {
+function sectionAt({ plan, holes, strip }: WorktopPlan, xMm: number): Section {
   const { diameterMm } = plan.holes;
   const { cables, top } = plan;
   const onTop = cables && cables.yMm > 0 && cables.yMm < top.widthMm && xMm > 0 && xMm < top.lengthMm;

@@ -69,7 +69,7 @@ function rowShapes(fields: readonly Field[], left: number, top: number, first: b
 
 // Written out, for arithmetic at this level stays in every program that imports anything beside it.
 /** Top edge of the title block: four rows above the foot of the frame. */
-export const TITLE_TOP = 251;
+const TITLE_TOP = 251;
 /** Its left edge: as far from the frame's right as it is wide. */
 export const TITLE_LEFT = 230;
 

@@ -55,7 +55,7 @@ const pitch = { min: 1, max: 2000 };
 const diameter = { min: 1, max: 200 };
 const error = { min: 0, max: 10 };
 
-export const pointField = section<Point>('A place on the top.', place);
+const pointField = section<Point>('A place on the top.', place);
 
 export const holesField = section<Holes>('The grid of holes.', {
   diameterMm: figure('Of each hole.', diameter),

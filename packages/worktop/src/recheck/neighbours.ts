@@ -2,7 +2,7 @@ import type { Rectangle } from '../plan/place.ts';
 import type { WorktopPlan } from '../result.ts';
 
 /** From a point to a rectangle, mm; negative within it. */
-function apartMm(x: number, y: number, { xMm, yMm, lengthMm, widthMm }: Rectangle): number {
+export function apartMm(x: number, y: number, { xMm, yMm, lengthMm, widthMm }: Rectangle): number {
   const dx = Math.abs(x - xMm - lengthMm / 2) - lengthMm / 2;
   const dy = Math.abs(y - yMm - widthMm / 2) - widthMm / 2;
   return dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);

@@ -1,5 +1,6 @@
 import type { WorktopPlan } from '../result.ts';
 import { agree, type Finding, holds, same } from './finding.ts';
+import { apartMm } from './neighbours.ts';
 
 /** The parts of a screw laid end to end from its head: layers, shank, thread, tip. */
 export function recheckScrews({ plan, screws, strip }: WorktopPlan): Finding[] {
@@ -9,12 +10,8 @@ export function recheckScrews({ plan, screws, strip }: WorktopPlan): Finding[] {
   const layersMm = asked.layersMm.reduce((sum, mm) => sum + mm, 0);
   const threadedMm = asked.threadShare * asked.lengthMm;
   const rabbet = strip?.rabbet;
-  const isUnder = (x: number, y: number) => {
-    if (!rabbet) return false;
-    const nearX = Math.min(Math.max(x, rabbet.xMm), rabbet.xMm + rabbet.lengthMm);
-    const nearY = Math.min(Math.max(y, rabbet.yMm), rabbet.yMm + rabbet.widthMm);
-    return (x - nearX) ** 2 + (y - nearY) ** 2 < (base.shankDiameterMm / 2) ** 2;
-  };
+  const isUnder = (x: number, y: number) =>
+    rabbet !== undefined && apartMm(x, y, rabbet) < base.shankDiameterMm / 2;
   /** How a screw of any length lies in wood of a thickness. */
   const lies = (lengthMm: number, woodMm: number) => {
     const inMm = Math.max(0, lengthMm - layersMm);

@@ -1,6 +1,6 @@
 import type { Rectangle } from '../../plan/place.ts';
 import type { PlannedFixing, WorktopPlan } from '../../result.ts';
-import { type Neighbour, neighbours } from '../neighbours.ts';
+import { apartMm, type Neighbour, neighbours } from '../neighbours.ts';
 import { atLeast, graver, lowest, type Verdicts } from './expected.ts';
 
 /** The slot of a screw, its screw midway in the room that it has. */
@@ -21,12 +21,6 @@ const within = (a: Rectangle, b: Rectangle) =>
 /** What a slot is at its widest: a round hole, or as wide as the shank. */
 const openingMm = ({ plan: { base } }: WorktopPlan, slotMm: number) =>
   slotMm <= base.shankDiameterMm + 2 * base.slotClearanceMm + 1e-9 ? slotMm : base.shankDiameterMm;
-
-const touches = (fixing: PlannedFixing, { xMm, yMm, lengthMm, widthMm }: Rectangle, radiusMm: number) => {
-  const dx = Math.max(xMm - fixing.xMm, 0, fixing.xMm - xMm - lengthMm);
-  const dy = Math.max(yMm - fixing.yMm, 0, fixing.yMm - yMm - widthMm);
-  return Math.hypot(dx, dy) < radiusMm;
-};
 
 /** How far holes stay from each of some things. */
 function clearances({ holes, plan }: WorktopPlan, things: readonly Neighbour[]) {
@@ -89,7 +83,7 @@ export const onBase: Verdicts = {
     );
     const unknown = top.inlays.filter(({ name }) => !(screws && strip?.inlay === name));
     const under = fixings.some((fixing) =>
-      unknown.some((inlay) => touches(fixing, inlay, base.shankDiameterMm / 2)),
+      unknown.some((inlay) => apartMm(fixing.xMm, fixing.yMm, inlay) < base.shankDiameterMm / 2),
     );
     const roundMm = base.shankDiameterMm + 2 * base.slotClearanceMm;
     const holding = fixings.filter(

@@ -2,6 +2,7 @@ import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
 import { checkRange } from '@scantling/rules';
 import { clampForceRule } from '@scantling/stock';
 import type { Rectangle } from '../../plan/place.ts';
+import { apartMm } from '../neighbours.ts';
 import { atLeast, graver, lowest, type Verdicts } from './expected.ts';
 
 /** What is left between a rectangle and the edges of a panel: left, right, front, back. */
@@ -99,11 +100,7 @@ export const onWood: Verdicts = {
     if (!plan.strip || !strip) return null;
     const { rabbet, belowFaceMm, belowFaceDriestMm, belowFaceWettestMm } = strip;
     const walls = around(rabbet, plan.top);
-    const hit = holes.some(({ xMm, yMm }) => {
-      const dx = Math.max(rabbet.xMm - xMm, 0, xMm - rabbet.xMm - rabbet.lengthMm);
-      const dy = Math.max(rabbet.yMm - yMm, 0, yMm - rabbet.yMm - rabbet.widthMm);
-      return dx * dx + dy * dy < (plan.holes.diameterMm / 2) ** 2;
-    });
+    const hit = holes.some(({ xMm, yMm }) => apartMm(xMm, yMm, rabbet) < plan.holes.diameterMm / 2);
     const proud = -Math.min(belowFaceMm, belowFaceDriestMm, belowFaceWettestMm) > plan.strip.toleranceMm;
     const thin = walls.some((mm) => mm > 1e-6 && mm < rabbet.depthMm);
     const underMm = plan.top.thicknessMm - rabbet.depthMm;
