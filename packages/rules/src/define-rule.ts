@@ -98,6 +98,12 @@ export interface Rule<I, O> {
   readonly formula: string;
   /** What each symbol of the formula is. */
   readonly symbols?: { readonly [symbol: string]: string };
+  /**
+   * The value of each symbol of the formula in one computation, in the units that the source's formula takes
+   * (where those are not the rule's own, `symbols` names the unit). A symbol is TeX as it stands in the formula:
+   * `D_I`, `\\Delta D`. What is a list, or an index of a sum, has no value and stays a symbol.
+   */
+  readonly inSymbols?: (input: I, output: O) => { readonly [symbol: string]: number };
   /** The range that the source claims, per input: outside it there is a number and a note. */
   readonly valid?: { readonly [K in keyof I]?: readonly [number, number] };
   readonly requires?: readonly Constraint<I>[];

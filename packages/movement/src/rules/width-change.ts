@@ -81,6 +81,13 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
     M_I: 'moisture content now',
     M_F: 'moisture content then',
   },
+  inSymbols: (input, output) => ({
+    '\\Delta D': output.changeMm,
+    D_I: input.widthMm,
+    C: input.coefficientPerPct,
+    M_I: input.fromMoisturePct,
+    M_F: input.toMoisturePct,
+  }),
   valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
   sources: [
     {
