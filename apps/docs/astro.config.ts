@@ -1,6 +1,8 @@
 import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import starlightLinksValidator from 'starlight-links-validator';
+import { head } from './head.ts';
+import { policy } from './integrations/policy.ts';
 import { ruleModules } from './rule-modules.ts';
 
 // Building this site tells nobody: Astro asks for this before it first reports.
@@ -15,6 +17,7 @@ export default defineConfig({
     starlight({
       title: 'Scantling',
       description: 'The numbers behind a solid-wood top on a metal base, each with its source.',
+      head,
       customCss: ['./src/styles/theme.css', './src/styles/page.css'],
       components: {
         Footer: './src/components/Footer.astro',
@@ -30,6 +33,7 @@ export default defineConfig({
         starlightLinksValidator({ exclude: ['/', '/rules/**', '/sources/**', '/accuracy/'] }),
       ],
     }),
+    policy(),
   ],
   vite: {
     plugins: [ruleModules()],

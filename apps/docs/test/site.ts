@@ -26,6 +26,8 @@ export interface OpenSite {
   readonly requested: string[];
   /** Errors of pages, and what they wrote to the console as such. */
   readonly errors: string[];
+  /** For contexts that the record leaves out. */
+  browser(): Browser;
   visit(options?: BrowserContextOptions): Promise<BrowserContext>;
   open(path: string, options?: BrowserContextOptions): Promise<Page>;
   /** Goes there and waits until the calculator takes part. */
@@ -37,7 +39,7 @@ export interface OpenSite {
 export function openSite(): OpenSite {
   let address = '';
   let server: PreviewServer | undefined;
-  let browser: Browser | undefined;
+  let launched: Browser | undefined;
 
   beforeAll(async () => {
     requireBuiltSite();
@@ -47,20 +49,24 @@ export function openSite(): OpenSite {
       server: { host: '127.0.0.1', port: 0 },
     });
     address = `http://127.0.0.1:${server.port}`;
-    browser = await chromium.launch({ executablePath: findChromium(), args: [...chromiumFlags] });
+    launched = await chromium.launch({ executablePath: findChromium(), args: [...chromiumFlags] });
   }, 60_000);
 
   afterAll(async () => {
-    await browser?.close();
+    await launched?.close();
     await server?.stop();
   });
 
   const requested: string[] = [];
   const errors: string[] = [];
 
+  function browser(): Browser {
+    if (!launched) throw new Error('The site opens with the first test of a file.');
+    return launched;
+  }
+
   async function visit(options?: BrowserContextOptions): Promise<BrowserContext> {
-    if (!browser) throw new Error('The site opens with the first test of a file.');
-    const context = await browser.newContext({ baseURL: address, ...options });
+    const context = await browser().newContext({ baseURL: address, ...options });
     context.on('request', (request) => requested.push(request.url()));
     context.on('weberror', (error) => errors.push(`${error.error()}`));
     context.on('console', (message) => {
@@ -92,6 +98,7 @@ export function openSite(): OpenSite {
     },
     requested,
     errors,
+    browser,
     visit,
     open,
     goToCalculator,
