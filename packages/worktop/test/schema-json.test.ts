@@ -65,8 +65,8 @@ function ofKind(field: Field, length: boolean, value: unknown): unknown[] {
     case 'figures':
     case 'list': {
       const items = value as readonly unknown[];
-      const many = Array.from({ length: field.most + 1 }, () => items[0] ?? 1);
-      return [many, ...(field.least > 0 ? [[]] : [])];
+      const many = Array.from({ length: field.maxItems + 1 }, () => items[0] ?? 1);
+      return [many, ...(field.minItems > 0 ? [[]] : [])];
     }
     case 'text':
       return ['', '   ', 'x'.repeat(61), 'two\nlines', 'tab\there', '\u0085', 7];

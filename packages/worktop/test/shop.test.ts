@@ -160,7 +160,10 @@ test('any figures that the sections allow give a plan, or a refusal that names t
   const change = fc.constantFrom(...sections).chain(({ path, field }) => {
     const value =
       field.kind === 'figures'
-        ? fc.array(numberArb(field.limits), { minLength: field.least, maxLength: Math.min(field.most, 6) })
+        ? fc.array(numberArb(field.limits), {
+            minLength: field.minItems,
+            maxLength: Math.min(field.maxItems, 6),
+          })
         : numberArb(field.limits);
     return value.map((given) => ({ path, given }));
   });

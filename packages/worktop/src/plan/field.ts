@@ -25,8 +25,8 @@ export interface Figure extends Place {
 export interface Figures extends Place {
   readonly kind: 'figures';
   readonly limits: Limits;
-  readonly least: number;
-  readonly most: number;
+  readonly minItems: number;
+  readonly maxItems: number;
 }
 
 export interface Text extends Place {
@@ -41,8 +41,8 @@ export interface Choice extends Place {
 export interface List extends Place {
   readonly kind: 'list';
   readonly of: Section | Text;
-  readonly least: number;
-  readonly most: number;
+  readonly minItems: number;
+  readonly maxItems: number;
 }
 
 export interface Section extends Place {
@@ -74,21 +74,21 @@ type FieldOf<V> = [V] extends [number]
 type MayBeLeftOut<T, K extends keyof T> = undefined extends T[K] ? { readonly optional: true } : unknown;
 
 export const figure = (about: string, limits: Limits): Figure => ({ kind: 'figure', about, limits });
-export const figures = (about: string, limits: Limits, least: number, most: number): Figures => ({
+export const figures = (about: string, limits: Limits, minItems: number, maxItems: number): Figures => ({
   kind: 'figures',
   about,
   limits,
-  least,
-  most,
+  minItems,
+  maxItems,
 });
 export const text = (about: string): Text => ({ kind: 'text', about });
 export const choice = (about: string, names: readonly string[]): Choice => ({ kind: 'choice', about, names });
-export const list = (about: string, of: Section | Text, least: number, most: number): List => ({
+export const list = (about: string, of: Section | Text, minItems: number, maxItems: number): List => ({
   kind: 'list',
   about,
   of,
-  least,
-  most,
+  minItems,
+  maxItems,
 });
 
 /** A part of a plan, with a field for each property of its type. */

@@ -37,7 +37,7 @@ function requireField(path: string, given: unknown, field: Field): void {
       requireFigure(path, given, field.limits);
       return;
     case 'figures':
-      for (const [i, item] of requireItems(path, given, field.least, field.most).entries()) {
+      for (const [i, item] of requireItems(path, given, field.minItems, field.maxItems).entries()) {
         requireFigure(`${path}[${i}]`, item, field.limits);
       }
       return;
@@ -52,7 +52,7 @@ function requireField(path: string, given: unknown, field: Field): void {
       requireChoice(CALLER, path, given as string, field.names);
       return;
     case 'list':
-      for (const [i, item] of requireItems(path, given, field.least, field.most).entries()) {
+      for (const [i, item] of requireItems(path, given, field.minItems, field.maxItems).entries()) {
         requireField(`${path}[${i}]`, item, field.of);
       }
       return;

@@ -109,7 +109,7 @@ function valueSchema(key: string, field: Field): z.ZodMiniType {
     case 'figure':
       return amount(key, field.limits, orElse);
     case 'figures':
-      return list(amount(key, field.limits, ''), field.least, field.most);
+      return list(amount(key, field.limits, ''), field.minItems, field.maxItems);
     case 'text': {
       const error = 'expected text of 1 to 60 characters on one line, not blanks alone';
       return z.string({ error }).check(z.regex(LINE, error));
@@ -119,7 +119,7 @@ function valueSchema(key: string, field: Field): z.ZodMiniType {
       return z.enum(field.names as [string, ...string[]], { error: `expected one of ${names}` });
     }
     case 'list':
-      return list(placeSchema('', field.of), field.least, field.most);
+      return list(placeSchema('', field.of), field.minItems, field.maxItems);
     case 'section':
       return section(field.fields, orElse);
   }
