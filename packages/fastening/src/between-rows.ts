@@ -1,13 +1,22 @@
+type Row = readonly [number, number];
+
 /**
- * What a printed table of two columns gives between its rows, on a straight line; `null` beyond its ends.
+ * The two neighbouring rows of a printed table between which a figure lies; `null` beyond its ends.
  *
  * @param rows - Pairs in ascending order of the first figure.
  */
-export function betweenRows(rows: readonly (readonly [number, number])[], at: number): number | null {
-  const next = rows.findIndex(([x]) => x >= at);
-  const [after, before] = [rows[next], rows[next - 1]];
-  if (after?.[0] === at) return after[1];
-  return after && before
-    ? before[1] + ((at - before[0]) / (after[0] - before[0])) * (after[1] - before[1])
-    : null;
+export function rowsAround(rows: readonly Row[], at: number): readonly [Row, Row] | null {
+  const next = rows.findIndex(([x], i) => i > 0 && x >= at);
+  const [before, after] = [rows[next - 1], rows[next]];
+  return before && after && at >= before[0] ? [before, after] : null;
+}
+
+/** What a printed table of two columns gives between its rows, on a straight line; `null` beyond its ends. */
+export function betweenRows(rows: readonly Row[], at: number): number | null {
+  const around = rowsAround(rows, at);
+  if (!around) return null;
+  const [before, after] = around;
+  const share = (at - before[0]) / (after[0] - before[0]);
+  // So weighed, a row of the table gives its own figure to the last digit.
+  return before[1] * (1 - share) + after[1] * share;
 }

@@ -57,6 +57,42 @@ export const yieldLimitExamples = (): RuleExample<
   {
     given: {
       fastener: 'woodScrew',
+      grain: 'end',
+      diameterMm: 5,
+      yieldDiameterMm: 3.4,
+      mainBearingMm: 30,
+      sideBearingMm: 20,
+      mainStrengthMPa: 40,
+      sideStrengthMPa: 30,
+      bendingYieldMPa: 500,
+      loadToGrainDeg: 90,
+    },
+    expect: {
+      bearingMainN: '1854.5',
+      bearingSideN: '927.3',
+      turningN: '604.08',
+      hingeMainN: '631.85',
+      hingeSideN: '398.47',
+      twoHingesN: '397.21',
+      leastBearingMm: '25.0',
+      referenceN: '266.13',
+    },
+    from: {
+      workedByHand:
+        'q of the main piece is 40 × 3.4 = 136; q of the side piece is 30 × 3.4 = 102; the hinge is 500 × 3.4³ / 6 = 3275.333; the term is 2.2; ' +
+        '136 × 30 / 2.2 = 1854.5; 102 × 20 / 2.2 = 927.3; ' +
+        '1 / (4 × 102) + 1 / (4 × 136) = 0.004289216; (102 × 20² + 136 × 30²) / 4 = 40800; ' +
+        '(√(25² + 4 × 0.004289216 × 40800) - 25) / (2 × 0.004289216 × 2.2) = 604.08; ' +
+        '1 / (2 × 102) + 1 / (4 × 136) = 0.006740196; 3275.333 + 136 × 30² / 4 = 33875.333; ' +
+        '(√(15² + 4 × 0.006740196 × 33875.333) - 15) / (2 × 0.006740196 × 2.2) = 631.85; ' +
+        '1 / (4 × 102) + 1 / (2 × 136) = 0.00612745; 3275.333 + 102 × 20² / 4 = 13475.333; ' +
+        '(√(10² + 4 × 0.00612745 × 13475.333) - 10) / (2 × 0.00612745 × 2.2) = 398.47; ' +
+        '1 / (2 × 102) + 1 / (2 × 136) = 0.008578431; √(2 × 3275.333 / 0.008578431) / 2.2 = 397.21; 0.67 × 397.21 = 266.13; 5 × 5 = 25.0 mm',
+    },
+  },
+  {
+    given: {
+      fastener: 'woodScrew',
       grain: 'side',
       diameterMm: 0.19 * 25.4,
       yieldDiameterMm: 0.152 * 25.4,
@@ -93,42 +129,6 @@ export const yieldLimitExamples = (): RuleExample<
       source: structuralAnalysisLibrary,
       at: 'lateral_design_value_test_01.py: 10d common nail, 3/4 in of Douglas fir-larch on the same',
       confirmed: 'text',
-    },
-  },
-  {
-    given: {
-      fastener: 'woodScrew',
-      grain: 'end',
-      diameterMm: 5,
-      yieldDiameterMm: 3.4,
-      mainBearingMm: 30,
-      sideBearingMm: 20,
-      mainStrengthMPa: 40,
-      sideStrengthMPa: 30,
-      bendingYieldMPa: 500,
-      loadToGrainDeg: 90,
-    },
-    expect: {
-      bearingMainN: '1854.5',
-      bearingSideN: '927.3',
-      turningN: '604.08',
-      hingeMainN: '631.85',
-      hingeSideN: '398.47',
-      twoHingesN: '397.21',
-      leastBearingMm: '25.0',
-      referenceN: '266.13',
-    },
-    from: {
-      workedByHand:
-        'q of the main piece is 40 × 3.4 = 136; q of the side piece is 30 × 3.4 = 102; the hinge is 500 × 3.4³ / 6 = 3275.333; the term is 2.2; ' +
-        '136 × 30 / 2.2 = 1854.5; 102 × 20 / 2.2 = 927.3; ' +
-        '1 / (4 × 102) + 1 / (4 × 136) = 0.004289216; (102 × 20² + 136 × 30²) / 4 = 40800; ' +
-        '(√(25² + 4 × 0.004289216 × 40800) - 25) / (2 × 0.004289216 × 2.2) = 604.08; ' +
-        '1 / (2 × 102) + 1 / (4 × 136) = 0.006740196; 3275.333 + 136 × 30² / 4 = 33875.333; ' +
-        '(√(15² + 4 × 0.006740196 × 33875.333) - 15) / (2 × 0.006740196 × 2.2) = 631.85; ' +
-        '1 / (4 × 102) + 1 / (2 × 136) = 0.00612745; 3275.333 + 102 × 20² / 4 = 13475.333; ' +
-        '(√(10² + 4 × 0.00612745 × 13475.333) - 10) / (2 × 0.00612745 × 2.2) = 398.47; ' +
-        '1 / (2 × 102) + 1 / (2 × 136) = 0.008578431; √(2 × 3275.333 / 0.008578431) / 2.2 = 397.21; 0.67 × 397.21 = 266.13; 5 × 5 = 25.0 mm',
     },
   },
 ];

@@ -90,6 +90,12 @@ export const adjustedResistanceRule = /* @__PURE__ */ defineRule<AdjustedResista
       C_D: 'load duration factor: 0.9, 1, 1.15, 1.25, 1.6',
       C_M: 'wet service factor: 1 dry, 0.7 wet',
     },
+    inSymbols: (input, output) => ({
+      "W'": output.allowedN,
+      W: input.referenceN,
+      C_D: byDuration[input.duration],
+      C_M: input.service === 'wet' ? 0.7 : 1,
+    }),
     sources: [
       {
         source: nds2018,

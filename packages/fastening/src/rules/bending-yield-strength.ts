@@ -50,10 +50,14 @@ export const bendingYieldStrengthRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { strengthMPa: { label: 'Bending yield strength', unit: 'MPa' } },
   compute: bendingYieldStrength,
   formula: String.raw`F_{yb} = \begin{cases}
-100\,000 & D \le 0.142 \\ 90\,000 & D \le 0.177 \\ 80\,000 & D \le 0.236 \\
-70\,000 & D \le 0.273 \\ 60\,000 & D \le 0.344 \\ 45\,000 & \text{above}
+100\,000 & D \le 0.142 \\ 90\,000 & 0.142 < D \le 0.177 \\ 80\,000 & 0.177 < D \le 0.236 \\
+70\,000 & 0.236 < D \le 0.273 \\ 60\,000 & 0.273 < D \le 0.344 \\ 45\,000 & D > 0.344
 \end{cases}`,
   symbols: { 'F_{yb}': 'bending yield strength, psi', D: 'nominal diameter, in' },
+  inSymbols: (input, output) => ({
+    'F_{yb}': output.strengthMPa / MPA_PER_PSI,
+    D: Math.round(input.diameterMm * (1e6 / MM_PER_IN)) / 1e6,
+  }),
   sources: [
     {
       source: nds2018,

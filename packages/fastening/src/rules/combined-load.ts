@@ -83,13 +83,21 @@ export const combinedLoadRule = /* @__PURE__ */ defineRule<CombinedLoadInput, Co
   },
   outputs: { allowedN: { label: 'Allowed in that direction', unit: 'N' } },
   compute: combinedLoad,
-  formula: String.raw`Z_\alpha = \frac{W Z}{W \cos^n\alpha + Z \sin^n\alpha}, \qquad n = 2 \ \text{screws}, \quad n = 1 \ \text{nails}`,
+  formula: String.raw`Z_\alpha = \frac{W Z}{W \cos^n\alpha + Z \sin^n\alpha}`,
   symbols: {
     'Z_\\alpha': 'allowed in that direction',
     W: 'allowed straight out',
     Z: 'allowed across the shank',
     '\\alpha': 'angle between force and face',
+    n: '2 for screws, 1 for nails',
   },
+  inSymbols: (input, output) => ({
+    'Z_\\alpha': output.allowedN,
+    W: input.allowedWithdrawalN,
+    Z: input.allowedLateralN,
+    '\\alpha': input.loadToFaceDeg,
+    n: input.fastener === 'nail' ? 1 : 2,
+  }),
   sources: [
     {
       source: nds2018,

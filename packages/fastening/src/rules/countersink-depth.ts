@@ -82,6 +82,12 @@ export const countersinkDepthRule = /* @__PURE__ */ defineRule(() => ({
     d: 'hole',
     '\\theta': 'angle of the cone',
   },
+  inSymbols: (input, output) => ({
+    h: output.coneDepthMm,
+    D: input.countersinkDiameterMm,
+    d: input.holeDiameterMm,
+    '\\theta': input.includedAngleDeg,
+  }),
   requires: [
     {
       says: 'The hole is no wider than the countersink.',

@@ -79,6 +79,12 @@ export const countersinkDiameterRule = /* @__PURE__ */ defineRule(() => ({
     b: 'head below the face',
     '\\theta': 'angle of the cone',
   },
+  inSymbols: (input, output) => ({
+    D: output.countersinkDiameterMm,
+    A: input.headDiameterMm,
+    b: input.headBelowFaceMm,
+    '\\theta': input.includedAngleDeg,
+  }),
   sources: [
     {
       source: iso7721,

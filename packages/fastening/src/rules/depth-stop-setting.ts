@@ -114,6 +114,16 @@ export const depthStopSettingRule = /* @__PURE__ */ defineRule(() => ({
     r: 'stock above the tip',
     T: 'thickness of the top',
   },
+  inSymbols: (input, output) => ({
+    s: output.stopFromTipMm,
+    t: input.drilledThroughMm,
+    b: input.holeDepthMm,
+    h: input.bitTipLengthMm,
+    c: output.bitOutOfChuckMm,
+    l: input.stopLengthMm,
+    r: output.stockAboveTipMm,
+    T: input.topThicknessMm,
+  }),
   sources: [],
   examples: [
     {

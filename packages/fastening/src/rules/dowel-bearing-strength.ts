@@ -78,16 +78,25 @@ export const dowelBearingStrengthRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { strengthMPa: { label: 'Dowel bearing strength', unit: 'MPa' } },
   compute: dowelBearingStrength,
   formula: String.raw`\begin{aligned}
-D < 6.35\ \mathrm{mm}: &\quad F_e = 16\,600 \, G^{1.84} \\
-\text{else}: &\quad F_{e\parallel} = 11\,200 \, G, \quad F_{e\perp} = 6100 \, G^{1.45} / \sqrt{D}, \quad
-F_{e\theta} = \frac{F_{e\parallel} F_{e\perp}}{F_{e\parallel} \sin^2\theta + F_{e\perp} \cos^2\theta}
+F_{e\parallel} &= 11\,200 \, G, \qquad F_{e\perp} = \frac{6100 \, G^{1.45}}{\sqrt{D}} \\
+F_e &= \begin{cases} 16\,600 \, G^{1.84} & D < 0.25 \\
+\dfrac{F_{e\parallel} F_{e\perp}}{F_{e\parallel} \sin^2\theta + F_{e\perp} \cos^2\theta} & D \ge 0.25 \end{cases}
 \end{aligned}`,
   symbols: {
     F_e: 'dowel bearing strength, psi',
+    'F_{e\\parallel}, F_{e\\perp}': 'along the grain and across it, psi, for D from 0.25 in on',
     G: 'specific gravity, ovendry mass and volume',
     D: 'nominal diameter, in',
     '\\theta': 'angle between force and grain',
   },
+  inSymbols: ({ diameterMm, ovendrySpecificGravityRatio: gravity, loadToGrainDeg }, output) => ({
+    F_e: output.strengthMPa / MPA_PER_PSI,
+    'F_{e\\parallel}': 11_200 * gravity,
+    'F_{e\\perp}': (6100 * gravity ** 1.45) / Math.sqrt(diameterMm / MM_PER_IN),
+    G: gravity,
+    D: diameterMm / MM_PER_IN,
+    '\\theta': loadToGrainDeg,
+  }),
   valid: { diameterMm: [2.3, 25.4], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     {

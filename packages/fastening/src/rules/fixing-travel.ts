@@ -88,6 +88,13 @@ export const fixingTravelRule = /* @__PURE__ */ defineRule(() => ({
     '\\varepsilon_w': 'most swelling, as a fraction',
     '\\varepsilon_s': 'most shrinking, as a fraction',
   },
+  inSymbols: (input, output) => ({
+    w: output.swellMm,
+    s: output.shrinkMm,
+    a: input.distanceMm,
+    '\\varepsilon_w': input.swellPct / 100,
+    '\\varepsilon_s': input.shrinkPct / 100,
+  }),
   sources: [
     {
       source: woodHandbook2010,

@@ -62,13 +62,20 @@ export const fullStrengthPenetrationRule = /* @__PURE__ */ defineRule(() => ({
     toMm: { label: 'Penetration of the thread, to', unit: 'mm' },
   },
   compute: fullStrengthPenetration,
-  formula: String.raw`\ell = (7 + 3u)\,D \ldots (7 + 5u)\,D, \qquad u = \frac{0.61 - G}{0.61 - 0.42}, \quad 0 \le u \le 1`,
+  formula: String.raw`\ell_1 = (7 + 3u)\,D, \qquad \ell_2 = (7 + 5u)\,D, \qquad u = \max\left(0, \min\left(1, \frac{0.61 - G}{0.61 - 0.42}\right)\right)`,
   symbols: {
-    '\\ell': 'penetration of the thread',
+    '\\ell_1, \\ell_2': 'penetration of the thread, from and to',
     D: 'shank diameter',
     G: 'specific gravity',
-    u: 'how light the wood is',
+    u: 'how light the wood is: 0 from 0.61 on, 1 up to 0.42',
   },
+  inSymbols: ({ shankDiameterMm, airDrySpecificGravityRatio }, output) => ({
+    '\\ell_1': output.fromMm,
+    '\\ell_2': output.toMm,
+    D: shankDiameterMm,
+    G: airDrySpecificGravityRatio,
+    u: Math.max(0, Math.min(1, (0.61 - airDrySpecificGravityRatio) / 0.19)),
+  }),
   sources: [
     {
       source: woodHandbook2010,

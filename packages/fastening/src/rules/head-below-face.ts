@@ -100,15 +100,40 @@ export const headBelowFaceRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   compute: headBelowFace,
-  formula: String.raw`b = \min\bigl(t(d),\ t(\min(A, D))\bigr), \qquad t(x) = \frac{D - x}{2 \tan(\gamma / 2)} - \frac{A - x}{2 \tan(\alpha / 2)}`,
+  formula: String.raw`\begin{aligned}
+b &= \min(b_m, b_d), \qquad m = \min(A, D) \\
+b_m &= \frac{D - m}{2 \tan(\gamma / 2)} - \frac{A - m}{2 \tan(\alpha / 2)} \\
+b_d &= \frac{D - d}{2 \tan(\gamma / 2)} - \frac{A - d}{2 \tan(\alpha / 2)}
+\end{aligned}`,
   symbols: {
     b: 'head below the face',
-    't(x)': 'the same, if head and countersink touch where both are so wide',
+    'b_m, b_d': 'the same, if head and countersink touch at the rim, or at the hole, mm',
+    m: 'the rim: the smaller of head and countersink, mm',
     A: 'head to its sharp edge',
     '\\alpha': 'angle of the head',
     D: 'countersink at the face',
     '\\gamma': 'angle of the countersink',
     d: 'hole',
+  },
+  inSymbols: (input, output) => {
+    const { headDiameterMm, headAngleDeg, countersinkDiameterMm, countersinkAngleDeg, holeDiameterMm } =
+      input;
+    const rimMm = Math.min(headDiameterMm, countersinkDiameterMm);
+    const slope = (angleDeg: number) => 2 * Math.tan((angleDeg * Math.PI) / 360);
+    const touchingAt = (diameterMm: number) =>
+      (countersinkDiameterMm - diameterMm) / slope(countersinkAngleDeg) -
+      (headDiameterMm - diameterMm) / slope(headAngleDeg);
+    return {
+      b: output.headBelowFaceMm,
+      b_m: touchingAt(rimMm),
+      b_d: touchingAt(holeDiameterMm),
+      m: rimMm,
+      A: headDiameterMm,
+      '\\alpha': headAngleDeg,
+      D: countersinkDiameterMm,
+      '\\gamma': countersinkAngleDeg,
+      d: holeDiameterMm,
+    };
   },
   requires: [
     {

@@ -91,9 +91,16 @@ export const headPullThroughCharacteristicRule = /* @__PURE__ */ defineRule(() =
     F: 'characteristic pull-through capacity, N',
     'f_{head}': 'declared parameter, MPa',
     d_h: 'diameter of head or washer, mm',
-    '\\rho_k': 'characteristic density of the wood',
-    '\\rho_a': 'density that the parameter is declared for',
+    '\\rho_k': 'characteristic density of the wood, kg/m³',
+    '\\rho_a': 'density that the parameter is declared for, kg/m³',
   },
+  inSymbols: (input, output) => ({
+    F: output.characteristicN,
+    'f_{head}': input.headStrengthMPa,
+    d_h: input.headDiameterMm,
+    '\\rho_k': input.densityKgPerM3,
+    '\\rho_a': input.testedDensityKgPerM3,
+  }),
   sources: [
     {
       source: eurocode5,

@@ -67,6 +67,12 @@ export const headPullThroughReferenceRule = /* @__PURE__ */ defineRule(() => ({
     G: 'specific gravity, ovendry mass and volume',
     't_{ns}': 'wood under the head, in',
   },
+  inSymbols: (input, output) => ({
+    W_H: output.referenceN / N_PER_LBF,
+    D_H: input.headDiameterMm / MM_PER_IN,
+    G: input.ovendrySpecificGravityRatio,
+    't_{ns}': input.sideMm / MM_PER_IN,
+  }),
   valid: {
     headDiameterMm: [5.94, 12.7],
     sideMm: [7.9375, 38.1],

@@ -131,6 +131,16 @@ u &= d + 2\,w \tan(\theta / 2)
     s: 'strip thickness',
     u: 'cone at the underside of the strip, where w is more than 0',
   },
+  inSymbols: (input, output) => ({
+    A: input.headDiameterMm,
+    b: input.headBelowFaceMm,
+    '\\theta': input.includedAngleDeg,
+    r: output.headReachMm,
+    d: input.shankDiameterMm,
+    w: output.belowStripMm,
+    s: input.stripThicknessMm,
+    ...(output.undersideDiameterMm !== null && { u: output.undersideDiameterMm }),
+  }),
   requires: [
     {
       says: 'The shank is no wider than the head.',

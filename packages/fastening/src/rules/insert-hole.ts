@@ -128,6 +128,18 @@ export const insertHoleRule = /* @__PURE__ */ defineRule(() => ({
     e: 'hole to the nearest edge',
     d: 'hole diameter',
   },
+  inSymbols: (input, output) => ({
+    h: output.holeDepthMm,
+    c: input.recessMm,
+    '\\ell': input.insertLengthMm,
+    q: input.roomBelowMm,
+    r: output.stockAboveTipMm,
+    T: input.topThicknessMm,
+    p: input.bitTipLengthMm,
+    w: output.wallMm,
+    e: input.edgeDistanceMm,
+    d: input.holeDiameterMm,
+  }),
   sources: [],
   examples: [
     {

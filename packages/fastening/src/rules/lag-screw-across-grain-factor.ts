@@ -1,10 +1,24 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
-import { betweenRows } from '../between-rows.ts';
+import { betweenRows, rowsAround } from '../between-rows.ts';
 import { notStructuralDesign } from '../cautions.ts';
 import { shankInput } from '../withdrawal-terms.ts';
 
 const limits = { shankDiameterMm: { min: 1, max: 50 } } as const;
+
+/** Diameter of the shank in mm, and its factor. */
+const factors = [
+  [4.8, 1],
+  [6.4, 0.97],
+  [7.9, 0.85],
+  [9.5, 0.76],
+  [11.1, 0.7],
+  [12.7, 0.65],
+  [15.9, 0.6],
+  [19, 0.55],
+  [22.2, 0.52],
+  [25.4, 0.5],
+] as const;
 
 export interface LagScrewAcrossGrainFactorInput {
   /** Diameter of the shank, mm, 1 to 50. */
@@ -32,22 +46,7 @@ export interface LagScrewAcrossGrainFactor {
  */
 export function lagScrewAcrossGrainFactor(input: LagScrewAcrossGrainFactorInput): LagScrewAcrossGrainFactor {
   requireInputs('lagScrewAcrossGrainFactor', input, limits);
-  const factorRatio = betweenRows(
-    [
-      [4.8, 1],
-      [6.4, 0.97],
-      [7.9, 0.85],
-      [9.5, 0.76],
-      [11.1, 0.7],
-      [12.7, 0.65],
-      [15.9, 0.6],
-      [19, 0.55],
-      [22.2, 0.52],
-      [25.4, 0.5],
-    ],
-    input.shankDiameterMm,
-  );
-  return { factorRatio };
+  return { factorRatio: betweenRows(factors, input.shankDiameterMm) };
 }
 
 export const lagScrewAcrossGrainFactorRule = /* @__PURE__ */ defineRule(() => ({
@@ -59,8 +58,26 @@ export const lagScrewAcrossGrainFactorRule = /* @__PURE__ */ defineRule(() => ({
   inputs: { shankDiameterMm: shankInput(limits.shankDiameterMm) },
   outputs: { factorRatio: { label: 'Factor', unit: '1' } },
   compute: lagScrewAcrossGrainFactor,
-  formula: String.raw`c = f(D), \qquad f(4.8\ \mathrm{mm}) = 1`,
-  symbols: { c: 'factor, by the table', D: 'shank diameter' },
+  formula: String.raw`c = c_1 + (c_2 - c_1) \, \frac{D - D_1}{D_2 - D_1}`,
+  symbols: {
+    c: 'factor: 1 at 4.8 mm, 0.5 at 25.4 mm',
+    D: 'shank diameter, mm',
+    'D_1, D_2': 'diameters of the rows of the table around it, mm',
+    'c_1, c_2': 'their factors',
+  },
+  inSymbols: ({ shankDiameterMm }, { factorRatio }) => {
+    const rows = rowsAround(factors, shankDiameterMm);
+    if (!rows || factorRatio === null) return { D: shankDiameterMm };
+    const [before, after] = rows;
+    return {
+      c: factorRatio,
+      D: shankDiameterMm,
+      D_1: before[0],
+      D_2: after[0],
+      c_1: before[1],
+      c_2: after[1],
+    };
+  },
   valid: { shankDiameterMm: [4.8, 25.4] },
   sources: [
     { source: woodHandbook2010, at: 'Table 8-11 up to 5/8 in', confirmed: 'text' },

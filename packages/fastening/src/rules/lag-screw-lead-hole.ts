@@ -68,13 +68,24 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
       shankHoleMm: { label: 'Hole for the shank', unit: 'mm', help: 'As deep as the shank goes.' },
     },
     compute: lagScrewLeadHole,
-    formula: String.raw`d_t = \begin{cases} 0.65\,D \ldots 0.85\,D & G > 0.6 \\ 0.60\,D \ldots 0.75\,D & 0.5 < G \le 0.6 \\ 0.40\,D \ldots 0.70\,D & G \le 0.5 \end{cases}, \qquad d_s = D`,
+    formula: String.raw`\begin{aligned}
+d_1 &= \begin{cases} 0.65\,D & G > 0.6 \\ 0.60\,D & 0.5 < G \le 0.6 \\ 0.40\,D & G \le 0.5 \end{cases}, \qquad
+d_2 = \begin{cases} 0.85\,D & G > 0.6 \\ 0.75\,D & 0.5 < G \le 0.6 \\ 0.70\,D & G \le 0.5 \end{cases} \\
+d_s &= D
+\end{aligned}`,
     symbols: {
-      d_t: 'hole for the threads',
+      'd_1, d_2': 'hole for the threads, smallest and largest',
       d_s: 'hole for the shank',
       D: 'shank diameter',
       G: 'specific gravity',
     },
+    inSymbols: (input, output) => ({
+      d_1: output.smallestThreadHoleMm,
+      d_2: output.largestThreadHoleMm,
+      d_s: output.shankHoleMm,
+      D: input.shankDiameterMm,
+      G: input.ovendrySpecificGravityRatio,
+    }),
     valid: { shankDiameterMm: [6.35, 31.75] },
     sources: [
       {

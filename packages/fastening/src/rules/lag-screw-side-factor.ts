@@ -1,6 +1,6 @@
 import { defineRule, requireInputs } from '@scantling/rules';
 import { woodHandbook2010, woodHandbook2021 } from '@scantling/rules/sources';
-import { betweenRows } from '../between-rows.ts';
+import { betweenRows, rowsAround } from '../between-rows.ts';
 import { notStructuralDesign } from '../cautions.ts';
 import { shankInput } from '../withdrawal-terms.ts';
 
@@ -8,6 +8,20 @@ const limits = {
   sideMm: { min: 0, max: 200 },
   shankDiameterMm: { min: 4, max: 30 },
 } as const;
+
+/** Wood under the head in diameters of the shank, and its factor. */
+const factors = [
+  [2, 0.62],
+  [2.5, 0.77],
+  [3, 0.93],
+  [3.5, 1],
+  [4, 1.07],
+  [4.5, 1.13],
+  [5, 1.18],
+  [5.5, 1.21],
+  [6, 1.22],
+  [6.5, 1.22],
+] as const;
 
 export interface LagScrewSideFactorInput {
   /** Thickness of the wood under the head, mm, 0 to 200. */
@@ -37,22 +51,7 @@ export interface LagScrewSideFactor {
  */
 export function lagScrewSideFactor(input: LagScrewSideFactorInput): LagScrewSideFactor {
   requireInputs('lagScrewSideFactor', input, limits);
-  const factorRatio = betweenRows(
-    [
-      [2, 0.62],
-      [2.5, 0.77],
-      [3, 0.93],
-      [3.5, 1],
-      [4, 1.07],
-      [4.5, 1.13],
-      [5, 1.18],
-      [5.5, 1.21],
-      [6, 1.22],
-      [6.5, 1.22],
-    ],
-    input.sideMm / input.shankDiameterMm,
-  );
-  return { factorRatio };
+  return { factorRatio: betweenRows(factors, input.sideMm / input.shankDiameterMm) };
 }
 
 export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
@@ -67,8 +66,22 @@ export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { factorRatio: { label: 'Factor', unit: '1' } },
   compute: lagScrewSideFactor,
-  formula: String.raw`c = f(t / D), \qquad f(3.5) = 1`,
-  symbols: { c: 'factor, by the table', t: 'wood under the head', D: 'shank diameter' },
+  formula: String.raw`c = c_1 + (c_2 - c_1) \, \frac{x - x_1}{x_2 - x_1}, \qquad x = \frac{t}{D}`,
+  symbols: {
+    c: 'factor: 0.62 where x is 2, 1 where it is 3.5, 1.22 from 6 on',
+    x: 'wood under the head in diameters',
+    t: 'wood under the head',
+    D: 'shank diameter',
+    'x_1, x_2': 'the rows of the table around x',
+    'c_1, c_2': 'their factors',
+  },
+  inSymbols: ({ sideMm, shankDiameterMm }, { factorRatio }) => {
+    const given = { t: sideMm, D: shankDiameterMm, x: sideMm / shankDiameterMm };
+    const rows = rowsAround(factors, given.x);
+    if (!rows || factorRatio === null) return given;
+    const [before, after] = rows;
+    return { ...given, c: factorRatio, x_1: before[0], x_2: after[0], c_1: before[1], c_2: after[1] };
+  },
   sources: [
     { source: woodHandbook2010, at: 'Table 8-10', confirmed: 'text' },
     { source: woodHandbook2021, at: 'Table 8-10, p. 8-13: the same', confirmed: 'text', tier: 'reprint' },

@@ -93,21 +93,31 @@ export const lagScrewSpacingRule = /* @__PURE__ */ defineRule<LagScrewSpacingInp
     },
   },
   compute: lagScrewSpacing,
-  formula: String.raw`\begin{array}{lcccc}
- & e = & a = & s = & r = \\
-\text{pulled out} & 1.5D & 4D & 4D & 4D \\
-\text{towards the end, softwood} & 1.5D & 7D & 4D & 1.5D \\
-\text{towards the end, hardwood} & 1.5D & 5D & 4D & 1.5D \\
-\text{away from the end} & 1.5D & 4D & 4D & 1.5D \\
-\text{across, towards the edge} & 4D & 4D & 3D & 5D \\
-\text{across, away from the edge} & 1.5D & 4D & 3D & 5D
-\end{array}`,
+  formula: String.raw`e = k_e D, \qquad a = k_a D, \qquad s = k_s D, \qquad r = k_r D`,
   symbols: {
     e: 'from the edge',
     a: 'from the end',
     s: 'apart in a row',
     r: 'between rows',
     D: 'shank diameter',
+    k_e: '4 across the grain towards the edge, else 1.5',
+    k_a: 'towards the end 7 in softwood and 5 in hardwood, else 4',
+    k_s: '3 across the grain, else 4',
+    k_r: '4 pulled out, 1.5 along the grain, 5 across it',
+  },
+  inSymbols: ({ shankDiameterMm, load }, output) => {
+    const [edge, end, inRow, rows] = diameters[load];
+    return {
+      e: output.edgeMm,
+      a: output.endMm,
+      s: output.inRowMm,
+      r: output.rowsMm,
+      D: shankDiameterMm,
+      k_e: edge,
+      k_a: end,
+      k_s: inRow,
+      k_r: rows,
+    };
   },
   valid: { shankDiameterMm: [6.35, 31.75] },
   sources: [

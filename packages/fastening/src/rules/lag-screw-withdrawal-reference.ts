@@ -81,6 +81,13 @@ export const lagScrewWithdrawalReferenceRule = /* @__PURE__ */ defineRule<
     D: 'shank diameter, in',
     p_t: 'thread in the wood, in',
   },
+  inSymbols: (input, output) => ({
+    W: output.referenceN / N_PER_LBF,
+    'C_{eg}': input.grain === 'end' ? 0.75 : 1,
+    G: input.ovendrySpecificGravityRatio,
+    D: input.shankDiameterMm / MM_PER_IN,
+    p_t: input.threadInWoodMm / MM_PER_IN,
+  }),
   valid: { shankDiameterMm: [6.35, 31.75], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     { source: nds2005, at: 'Eq. 11.2-1, and § 11.2.1.2 on end grain', confirmed: 'text' },

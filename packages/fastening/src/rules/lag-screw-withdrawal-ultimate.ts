@@ -83,6 +83,13 @@ export const lagScrewWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
     D: 'shank diameter, mm',
     L: 'thread in the wood, mm',
   },
+  inSymbols: (input, output) => ({
+    p: output.ultimateN,
+    c: input.grain === 'end' ? 0.75 : 1,
+    G: input.airDrySpecificGravityRatio,
+    D: input.shankDiameterMm,
+    L: input.threadInWoodMm,
+  }),
   valid: { shankDiameterMm: [5.1, 25.4] },
   sources: [
     { source: woodHandbook2021, at: 'Eq. 8-14, p. 8-12, metric form', confirmed: 'text', tier: 'reprint' },

@@ -4,6 +4,7 @@ import { ndsDecides, notStructuralDesign, slipsFirst } from '../cautions.ts';
 import { MM_PER_IN } from '../inch-pound.ts';
 import { printedYieldModes, yieldLimitExamples } from '../printed-yield-modes.ts';
 import { grainChoice } from '../withdrawal-terms.ts';
+import { yieldModeSymbols } from '../yield-mode-symbols.ts';
 
 const length = { min: 0.1, max: 500 } as const;
 const strength = { min: 1, max: 2000 } as const;
@@ -208,24 +209,41 @@ export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule<
   },
   compute: lateralResistanceReference,
   formula: String.raw`\begin{aligned}
-Z &= C_{eg} \min \frac{P}{R_d}, \qquad P_{Im} = q_m \ell_m, \quad P_{Is} = q_s \ell_s, \quad
-A P^2 + B P = C \ \text{for the others} \\
-II&: \ A = \tfrac{1}{4 q_s} + \tfrac{1}{4 q_m}, \ B = \tfrac{\ell_s + \ell_m}{2}, \ C = \tfrac{q_s \ell_s^2 + q_m \ell_m^2}{4} \\
-III_m&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{4 q_m}, \ B = \tfrac{\ell_m}{2}, \ C = M + \tfrac{q_m \ell_m^2}{4} \\
-III_s&: \ A = \tfrac{1}{4 q_s} + \tfrac{1}{2 q_m}, \ B = \tfrac{\ell_s}{2}, \ C = M + \tfrac{q_s \ell_s^2}{4} \\
-IV&: \ A = \tfrac{1}{2 q_s} + \tfrac{1}{2 q_m}, \ B = 0, \ C = 2 M, \qquad q = F_e D, \quad M = F_{yb} D^3 / 6
+Z &= C_{eg} \min(Z_{Im}, Z_{Is}, Z_{II}, Z_{IIIm}, Z_{IIIs}, Z_{IV}), \qquad \ell_{\min} = k D_n \\
+q_m &= F_{em} D, \quad q_s = F_{es} D, \quad M = \tfrac{1}{6} F_{yb} D^3, \quad
+Z_{Im} = \frac{q_m \ell_m}{R_1}, \quad Z_{Is} = \frac{q_s \ell_s}{R_1} \\
+Z_{II} &= \frac{\sqrt{B_2^2 + 4 A_2 C_2} - B_2}{2 A_2 R_2}, \quad
+A_2 = \frac{1}{4 q_s} + \frac{1}{4 q_m}, \quad B_2 = \frac{\ell_s + \ell_m}{2}, \quad C_2 = \frac{q_s \ell_s^2 + q_m \ell_m^2}{4} \\
+Z_{IIIm} &= \frac{\sqrt{B_m^2 + 4 A_m C_m} - B_m}{2 A_m R_3}, \quad
+A_m = \frac{1}{2 q_s} + \frac{1}{4 q_m}, \quad B_m = \frac{\ell_m}{2}, \quad C_m = M + \frac{q_m \ell_m^2}{4} \\
+Z_{IIIs} &= \frac{\sqrt{B_s^2 + 4 A_s C_s} - B_s}{2 A_s R_3}, \quad
+A_s = \frac{1}{4 q_s} + \frac{1}{2 q_m}, \quad B_s = \frac{\ell_s}{2}, \quad C_s = M + \frac{q_s \ell_s^2}{4} \\
+Z_{IV} &= \frac{1}{R_3} \sqrt{\frac{2 M}{A_4}}, \quad A_4 = \frac{1}{2 q_s} + \frac{1}{2 q_m}
 \end{aligned}`,
   symbols: {
     Z: 'reference design value',
+    'Z_{Im}, Z_{Is}': 'the wood around the point gives way, or the piece under the head',
+    'Z_{II}': 'the shank turns in both',
+    'Z_{IIIm}, Z_{IIIs}':
+      'the shank bends in one, and the other gives way: around the point, or under the head',
+    'Z_{IV}': 'the shank bends in both',
     'C_{eg}': '1 in side grain, 0.67 in end grain',
-    R_d: 'reduction term: 4, 3.6 and 3.2 for modes I, II and the others, below 6.35 mm 2.2 to 3; up to a quarter more across the grain',
-    'ell_m, ell_s': 'length that bears around the point and under the head',
-    'q_m, q_s': 'bearing strength times diameter',
-    M: 'moment at which the shank bends',
-    F_e: 'dowel bearing strength',
+    'R_1, R_2, R_3':
+      'reduction terms: 4, 3.6 and 3.2 where D is 6.35 mm and more, else all three 2.2 to 3; up to a quarter more across the grain',
+    '\\ell_m, \\ell_s': 'length that bears around the point and under the head',
+    'q_m, q_s': 'bearing strength times diameter, N/mm',
+    M: 'moment at which the shank bends, N mm',
+    'F_{em}, F_{es}': 'dowel bearing strength around the point and under the head',
     'F_{yb}': 'bending yield strength',
-    D: 'diameter that bears and bends',
+    'D, D_n': 'diameter that bears and bends, and nominal diameter',
+    '\\ell_{\\min}': 'least length that bears around the point',
+    k: '5 for screws and nails, 4 for lag screws, 0 for bolts',
+    'A_2, B_2, C_2': 'terms of a square equation for the load, mode II, mm/N, mm and N mm',
+    'A_m, B_m, C_m': 'the same, mode III, hinge under the head',
+    'A_s, B_s, C_s': 'the same, mode III, hinge around the point',
+    A_4: 'the same, mode IV',
   },
+  inSymbols: yieldModeSymbols,
   requires: [
     { says: 'the diameter that bends is not more than the nominal one', holds: notThicker },
     {

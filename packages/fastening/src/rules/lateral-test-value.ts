@@ -32,6 +32,12 @@ export interface LateralTestValue {
   readonly proportionalLimitN: number | null;
 }
 
+/** K of the table for the specific gravity to two decimals; `undefined` where the table has no such wood. */
+function coefficientOf({ wood, fastener, airDrySpecificGravityRatio }: LateralTestValueInput) {
+  const asTabulated = Math.round(100 * airDrySpecificGravityRatio) / 100;
+  return coefficients[wood].find(([upTo]) => asTabulated <= upTo)?.[column[fastener]];
+}
+
 /**
  * The sideways force up to which joints with nails, wood screws or lag screws sprang back in tests, on average: a test
  * value, along the grain, for a screw that is seven diameters and more in the wood. It gave way at several times as much.
@@ -50,12 +56,10 @@ export interface LateralTestValue {
  */
 export function lateralTestValue(input: LateralTestValueInput): LateralTestValue {
   requireInputs('lateralTestValue', input, limits);
-  const { fastener, wood, shankDiameterMm, airDrySpecificGravityRatio } = input;
+  const { fastener, wood, shankDiameterMm } = input;
   requireChoice('lateralTestValue', 'fastener', fastener, Object.keys(column));
   requireChoice('lateralTestValue', 'wood', wood, Object.keys(coefficients));
-  const asTabulated = Math.round(100 * airDrySpecificGravityRatio) / 100;
-  const row = coefficients[wood].find(([upTo]) => asTabulated <= upTo);
-  const coefficient = row?.[column[fastener]];
+  const coefficient = coefficientOf(input);
   if (coefficient === undefined) return { proportionalLimitN: null };
   return { proportionalLimitN: coefficient * shankDiameterMm ** (fastener === 'nail' ? 1.5 : 2) };
 }
@@ -110,11 +114,21 @@ export const lateralTestValueRule = /* @__PURE__ */ defineRule<LateralTestValueI
     },
     outputs: { proportionalLimitN: { label: 'Proportional limit', unit: 'N' } },
     compute: lateralTestValue,
-    formula: String.raw`p = K D^{n}, \qquad n = 3/2 \ \text{nails}, \quad n = 2 \ \text{screws}`,
+    formula: 'p = K D^n',
     symbols: {
       p: 'proportional limit, N',
       K: 'by wood and fastener, from the table',
       D: 'shank diameter, mm',
+      n: '3/2 for nails, 2 for screws',
+    },
+    inSymbols: (input, { proportionalLimitN }) => {
+      const coefficient = coefficientOf(input);
+      return {
+        ...(proportionalLimitN !== null && { p: proportionalLimitN }),
+        ...(coefficient !== undefined && { K: coefficient }),
+        D: input.shankDiameterMm,
+        n: input.fastener === 'nail' ? 1.5 : 2,
+      };
     },
     valid: { airDrySpecificGravityRatio: [0.29, 0.74] },
     sources: [

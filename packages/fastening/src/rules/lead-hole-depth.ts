@@ -53,8 +53,12 @@ export const leadHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
     toMm: { label: 'Depth, to', unit: 'mm' },
   },
   compute: leadHoleDepth,
-  formula: String.raw`h = \tfrac{1}{2}\,\ell \ldots \tfrac{2}{3}\,\ell`,
-  symbols: { h: 'depth of the hole', '\\ell': 'thread to be anchored' },
+  formula: String.raw`h_1 = \tfrac{1}{2}\,\ell, \qquad h_2 = \tfrac{2}{3}\,\ell`,
+  symbols: {
+    'h_1, h_2': 'depth of the hole, from and to',
+    '\\ell': 'thread to be anchored',
+  },
+  inSymbols: (input, output) => ({ h_1: output.fromMm, h_2: output.toMm, '\\ell': input.anchoredThreadMm }),
   sources: [
     {
       source: armyCarpentry1995,

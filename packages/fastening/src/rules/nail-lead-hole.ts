@@ -49,8 +49,17 @@ export const nailLeadHoleRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { largestHoleMm: { label: 'Largest hole', unit: 'mm' } },
   compute: nailLeadHole,
-  formula: String.raw`d_h \le \begin{cases} 0.90\,D & G > 0.6 \\ 0.75\,D & G \le 0.6 \end{cases}`,
-  symbols: { d_h: 'hole', D: 'nail diameter', G: 'specific gravity' },
+  formula: String.raw`d_h = \begin{cases} 0.90\,D & G > 0.6 \\ 0.75\,D & G \le 0.6 \end{cases}`,
+  symbols: {
+    d_h: 'largest hole',
+    D: 'nail diameter',
+    G: 'specific gravity',
+  },
+  inSymbols: (input, output) => ({
+    d_h: output.largestHoleMm,
+    D: input.diameterMm,
+    G: input.ovendrySpecificGravityRatio,
+  }),
   sources: [
     {
       source: buildingDesignHandbook,

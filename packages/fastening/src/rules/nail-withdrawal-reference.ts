@@ -76,6 +76,12 @@ export const nailWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
     D: 'nail diameter, in',
     p_t: 'nail in the wood, in',
   },
+  inSymbols: (input, output) => ({
+    W: output.referenceN / N_PER_LBF,
+    G: input.ovendrySpecificGravityRatio,
+    D: input.diameterMm / MM_PER_IN,
+    p_t: input.penetrationMm / MM_PER_IN,
+  }),
   valid: { diameterMm: [2.3, 9.525], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     {

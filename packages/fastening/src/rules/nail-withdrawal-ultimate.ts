@@ -75,6 +75,12 @@ export const nailWithdrawalUltimateRule = /* @__PURE__ */ defineRule(() => ({
     D: 'nail diameter, mm',
     L: 'nail in the wood, mm',
   },
+  inSymbols: (input, output) => ({
+    p: output.ultimateN,
+    G: input.airDrySpecificGravityRatio,
+    D: input.diameterMm,
+    L: input.penetrationMm,
+  }),
   sources: [
     { source: woodHandbook2021, at: 'Eq. 8-1, p. 8-2, metric form', confirmed: 'text', tier: 'reprint' },
     { source: woodHandbook2010, at: 'Eq. 8-1, inch form with 7,850', confirmed: 'memory' },

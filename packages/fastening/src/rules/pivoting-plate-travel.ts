@@ -109,17 +109,37 @@ export const pivotingPlateTravelRule = /* @__PURE__ */ defineRule(() => ({
   },
   compute: pivotingPlateTravel,
   formula: String.raw`\begin{aligned}
-|u - u_0| &\le p, \quad |\varphi| \le \Phi, \quad u = \sqrt{r^2 - v^2}, \quad \varphi = \arcsin\tfrac{v}{r} \\
-w &= v_{\max} - v_0, \qquad s = v_0 - v_{\min}
+u &= r \cos\varphi, \qquad v = r \sin|\varphi| \\
+v_1 &= \min\left(r \sin\Phi,\ \sqrt{r^2 - \max(0,\ u - p)^2}\right) \\
+v_2 &= \begin{cases} \sqrt{r^2 - (u + p)^2} & u + p < r \\ -v_1 & u + p \ge r \end{cases} \\
+w &= \begin{cases} v_1 - v & \varphi \ge 0 \\ v - v_2 & \varphi < 0 \end{cases}, \qquad
+s = \begin{cases} v - v_2 & \varphi \ge 0 \\ v_1 - v & \varphi < 0 \end{cases}
 \end{aligned}`,
   symbols: {
     'w, s': 'room to swell, and to shrink',
-    'u, v': 'from the screw in the base to that in the top, along and across the grain',
-    'u_0, v_0': 'the same on building day',
-    'v_{\\max}, v_{\\min}': 'as far as both conditions hold without a break',
+    'u, v': 'from the screw in the base to that in the top on building day, along and across the grain, mm',
+    'v_1, v_2': 'v at the end of the travel away from square, and at the end of that back and past it, mm',
     r: 'between the two screws',
     p: 'play of the screws',
-    '\\varphi, \\Phi': 'angle of the plate, and the most that it turns',
+    '\\varphi, \\Phi': 'angle of the plate on building day, and the most that it turns',
+  },
+  inSymbols: (input, output) => {
+    const { reachMm, angleDeg, mostAngleDeg, playMm } = input;
+    const across = (deg: number) => reachMm * Math.sin((deg * Math.PI) / 180);
+    const { roomToSwellMm: w, roomToShrinkMm: s } = output;
+    const v = across(Math.abs(angleDeg));
+    return {
+      w,
+      s,
+      u: across(90 - Math.abs(angleDeg)),
+      v,
+      v_1: v + (angleDeg < 0 ? s : w),
+      v_2: v - (angleDeg < 0 ? w : s),
+      r: reachMm,
+      p: playMm,
+      '\\varphi': angleDeg,
+      '\\Phi': mostAngleDeg,
+    };
   },
   requires: [
     {

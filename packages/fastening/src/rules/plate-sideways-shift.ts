@@ -82,7 +82,18 @@ export const plateSidewaysShiftRule = /* @__PURE__ */ defineRule(() => ({
   },
   compute: plateSidewaysShift,
   formula: String.raw`s = r - \sqrt{r^2 - v^2}, \qquad \varphi = \arcsin\frac{v}{r}`,
-  symbols: { s: 'sideways shift', r: 'between the two screws', v: 'travel from square', '\\varphi': 'turn' },
+  symbols: {
+    s: 'sideways shift',
+    r: 'between the two screws',
+    v: 'travel from square',
+    '\\varphi': 'turn',
+  },
+  inSymbols: (input, output) => ({
+    s: output.sidewaysMm,
+    r: input.reachMm,
+    v: input.fromSquareMm,
+    '\\varphi': output.turnDeg,
+  }),
   requires: [
     {
       says: 'the plate reaches as far as the travel',

@@ -58,12 +58,17 @@ export const pointsidePenetrationRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   compute: pointsidePenetration,
-  formula: String.raw`\ell_{ef} \ge 6d, \qquad \ell_s \ge 4d`,
+  formula: String.raw`\ell_{ef} = 6d, \qquad \ell_s = 4d`,
   symbols: {
-    '\\ell_{ef}': 'thread in the wood',
-    '\\ell_s': 'smooth shank in the wood',
+    '\\ell_{ef}': 'least thread in the wood',
+    '\\ell_s': 'least smooth shank in the wood',
     d: 'outer diameter of the thread',
   },
+  inSymbols: (input, output) => ({
+    '\\ell_{ef}': output.leastThreadMm,
+    '\\ell_s': output.leastShankMm,
+    d: input.threadDiameterMm,
+  }),
   sources: [
     {
       source: timberDesignToEurocode,

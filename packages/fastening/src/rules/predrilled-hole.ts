@@ -66,8 +66,17 @@ export const predrilledHoleRule = /* @__PURE__ */ defineRule<PredrilledHoleInput
     shankHoleMm: { label: 'Hole for the shank', unit: 'mm', help: 'As deep as the shank goes.' },
   },
   compute: predrilledHole,
-  formula: String.raw`d_t \approx 0.7\,d, \qquad d_s = d`,
-  symbols: { d_t: 'hole for the threads', d_s: 'hole for the shank', d: 'shank diameter' },
+  formula: String.raw`d_t = 0.7\,d, \qquad d_s = d`,
+  symbols: {
+    d_t: 'hole for the threads, about',
+    d_s: 'hole for the shank',
+    d: 'shank diameter',
+  },
+  inSymbols: ({ shankDiameterMm }, { threadHoleMm, shankHoleMm }) => ({
+    ...(threadHoleMm !== null && { d_t: threadHoleMm }),
+    ...(shankHoleMm !== null && { d_s: shankHoleMm }),
+    d: shankDiameterMm,
+  }),
   sources: [
     {
       source: timberDesignToEurocode,

@@ -64,13 +64,21 @@ export const pulledScrewSpacingRule = /* @__PURE__ */ defineRule(() => ({
     leastThicknessMm: { label: 'Least thickness of the board', unit: 'mm' },
   },
   compute: pulledScrewSpacing,
-  formula: String.raw`a_1 = 7d, \quad a_2 = 5d, \quad a_{1,CG} = 10d, \quad a_{2,CG} = 4d, \quad t \ge 12d`,
+  formula: String.raw`a_1 = 7d, \quad a_2 = 5d, \quad a_{1,CG} = 10d, \quad a_{2,CG} = 4d, \quad t = 12d`,
   symbols: {
     'a_1, a_2': 'apart along and across the grain',
     'a_{1,CG}, a_{2,CG}': 'from an end and from an edge to the middle of the thread',
-    t: 'thickness of the board',
+    t: 'least thickness of the board',
     d: 'outer diameter of the thread',
   },
+  inSymbols: (input, output) => ({
+    a_1: output.alongMm,
+    a_2: output.acrossMm,
+    'a_{1,CG}': output.endMm,
+    'a_{2,CG}': output.edgeMm,
+    t: output.leastThicknessMm,
+    d: input.threadDiameterMm,
+  }),
   sources: [
     {
       source: lvlHandbook2025,

@@ -128,7 +128,7 @@ n &= b + f + t + c, \qquad D_n = d + 2n \\
 m &= \tfrac{D - d}{2} - n, \qquad g = c + t + \tfrac{m}{2}
 \end{aligned}`,
   symbols: {
-    n: 'rim needed around the shank',
+    n: 'rim needed around the shank, mm',
     D_n: 'least washer',
     'D, d': 'diameter of the washer and of the shank',
     m: 'to spare',
@@ -137,6 +137,18 @@ m &= \tfrac{D - d}{2} - n, \qquad g = c + t + \tfrac{m}{2}
     b: 'least bearing',
     c: 'room at the shank',
   },
+  inSymbols: (input, output) => ({
+    n: (output.neededWasherMm - input.shankDiameterMm) / 2,
+    D_n: output.neededWasherMm,
+    D: input.washerDiameterMm,
+    d: input.shankDiameterMm,
+    m: output.spareMm,
+    ...(output.gapMm !== null && { g: output.gapMm }),
+    t: input.towardsTabMm,
+    f: input.fromTabMm,
+    b: input.leastBearingMm,
+    c: input.clearanceMm,
+  }),
   sources: [],
   examples: [
     {

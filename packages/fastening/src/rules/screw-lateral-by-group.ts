@@ -77,6 +77,12 @@ export const screwLateralByGroupRule = /* @__PURE__ */ defineRule<
     C: '4800, 3960, 3240 and 2520 for groups I to IV',
     D: 'shank diameter, in',
   },
+  inSymbols: (input, output) => ({
+    p: output.allowedN / N_PER_LBF,
+    c: input.grain === 'end' ? 2 / 3 : 1,
+    C: coefficientsPsi[input.group],
+    D: input.shankDiameterMm / MM_PER_IN,
+  }),
   sources: [
     {
       source: civilFormulasHandbook,

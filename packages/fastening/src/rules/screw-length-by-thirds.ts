@@ -61,6 +61,11 @@ export const screwLengthByThirdsRule = /* @__PURE__ */ defineRule(() => ({
   compute: screwLengthByThirds,
   formula: String.raw`L = 3t, \qquad p = 2t`,
   symbols: { L: 'screw length', t: 'piece under the head', p: 'into the other piece' },
+  inSymbols: (input, output) => ({
+    L: output.screwLengthMm,
+    t: input.pieceThicknessMm,
+    p: output.intoOtherMm,
+  }),
   sources: [],
   examples: [
     {

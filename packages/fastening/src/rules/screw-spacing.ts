@@ -121,23 +121,46 @@ export const screwSpacingRule = /* @__PURE__ */ defineRule<ScrewSpacingInput, Sc
     plainEdgeMm: { label: 'From an unloaded edge', unit: 'mm' },
   },
   compute: screwSpacing,
-  formula: String.raw`\begin{array}{lccc}
- & \text{none},\ \rho \le 420 & \text{none},\ \rho \le 500 & \text{predrilled} \\
-a_1 = & (5 + 5c)d,\ (5 + 7c)d & (7 + 8c)d & (4 + c)d \\
-a_2 = & 5d & 7d & (3 + s)d \\
-a_{3,t} = & (10 + 5c)d & (15 + 5c)d & (7 + 5c)d \\
-a_{3,c} = & 10d & 15d & 7d \\
-a_{4,t} = & (5 + 2s)d,\ (5 + 5s)d & (7 + 2s)d,\ (7 + 5s)d & (3 + 2s)d,\ (3 + 4s)d \\
-a_{4,c} = & 5d & 7d & 3d
-\end{array}`,
+  formula: String.raw`\begin{aligned}
+a_1 &= (k_1 + m_1 c)\,d, \quad a_2 = (k_2 + m_2 s)\,d, \quad a_{3,t} = (k_3 + 5c)\,d, \quad a_{3,c} = k_3 d \\
+a_{4,t} &= (k_2 + m_4 s)\,d, \quad a_{4,c} = k_2 d, \qquad c = \cos\alpha, \quad s = \sin\alpha
+\end{aligned}`,
   symbols: {
-    'a_1, a_2': 'apart along and across the grain; where two are given, d below 5 mm and from 5 mm on',
+    'a_1, a_2': 'apart along and across the grain',
     'a_{3,t}, a_{3,c}': 'from a loaded and an unloaded end',
     'a_{4,t}, a_{4,c}': 'from a loaded and an unloaded edge',
     d: 'diameter',
-    '\\rho': 'characteristic density in kg/m³',
-    c: 'cosine of the angle between load and grain',
-    s: 'sine of that angle',
+    '\\alpha': 'angle between load and grain',
+    'c, s': 'its cosine and sine',
+    k_1: '4 drilled first; else 5 up to 420 kg/m³, 7 up to 500',
+    m_1: '1 drilled first; else up to 420 kg/m³ 5, or 7 where d is 5 mm and more, and 8 up to 500',
+    k_2: '3 drilled first; else 5 up to 420 kg/m³, 7 up to 500',
+    m_2: '1 drilled first, else 0',
+    k_3: '7 drilled first; else 10 up to 420 kg/m³, 15 up to 500',
+    m_4: '2; where d is 5 mm and more 4 drilled first, else 5',
+  },
+  inSymbols: ({ threadDiameterMm, densityKgPerM3, loadToGrainDeg, hole }, output) => {
+    const drilled = hole === 'predrilled';
+    const light = densityKgPerM3 <= 420;
+    const thin = threadDiameterMm < 5;
+    return {
+      a_1: output.alongMm,
+      a_2: output.acrossMm,
+      'a_{3,t}': output.loadedEndMm,
+      'a_{3,c}': output.plainEndMm,
+      'a_{4,t}': output.loadedEdgeMm,
+      'a_{4,c}': output.plainEdgeMm,
+      d: threadDiameterMm,
+      '\\alpha': loadToGrainDeg,
+      c: Math.cos((loadToGrainDeg * Math.PI) / 180),
+      s: Math.sin((loadToGrainDeg * Math.PI) / 180),
+      k_1: drilled ? 4 : light ? 5 : 7,
+      m_1: drilled ? 1 : light ? (thin ? 5 : 7) : 8,
+      k_2: drilled ? 3 : light ? 5 : 7,
+      m_2: drilled ? 1 : 0,
+      k_3: drilled ? 7 : light ? 10 : 15,
+      m_4: thin ? 2 : drilled ? 4 : 5,
+    };
   },
   valid: { threadDiameterMm: [1.5, 9] },
   requires: [{ says: 'wood denser than 500 kg/m³ is drilled', holds: drilledWhereDense }],

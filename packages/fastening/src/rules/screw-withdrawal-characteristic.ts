@@ -99,11 +99,22 @@ export const screwWithdrawalCharacteristicRule = /* @__PURE__ */ defineRule(() =
 \quad f_{ax} = 0.52 \, d^{-0.5} \ell_{ef}^{-0.1} \rho_k^{0.8}, \quad k_d = \min(d/8, 1)`,
   symbols: {
     F: 'characteristic withdrawal capacity, N',
+    'f_{ax}': 'strength of the wood around the thread, MPa',
+    k_d: 'less than 1 for a thread thinner than 8 mm',
     d: 'outer diameter of the thread, mm',
     '\\ell_{ef}': 'thread in the wood, mm',
     '\\rho_k': 'characteristic density, kg/m³',
     '\\alpha': 'angle between screw and grain',
   },
+  inSymbols: ({ threadDiameterMm, threadInWoodMm, densityKgPerM3, screwToGrainDeg }, output) => ({
+    F: output.characteristicN,
+    'f_{ax}': 0.52 * threadDiameterMm ** -0.5 * threadInWoodMm ** -0.1 * densityKgPerM3 ** 0.8,
+    k_d: Math.min(threadDiameterMm / 8, 1),
+    d: threadDiameterMm,
+    '\\ell_{ef}': threadInWoodMm,
+    '\\rho_k': densityKgPerM3,
+    '\\alpha': screwToGrainDeg,
+  }),
   valid: { threadDiameterMm: [6, 12] },
   requires: [{ says: 'six diameters of thread and more are in the wood', holds: deepEnough }],
   sources: [

@@ -68,6 +68,12 @@ export const screwWithdrawalReferenceRule = /* @__PURE__ */ defineRule(() => ({
     D: 'shank diameter, in',
     p_t: 'thread in the wood, in',
   },
+  inSymbols: (input, output) => ({
+    W: output.referenceN / N_PER_LBF,
+    G: input.ovendrySpecificGravityRatio,
+    D: input.shankDiameterMm / MM_PER_IN,
+    p_t: input.threadInWoodMm / MM_PER_IN,
+  }),
   valid: { shankDiameterMm: [3.5, 9.5], ovendrySpecificGravityRatio: [0.31, 0.73] },
   sources: [
     {

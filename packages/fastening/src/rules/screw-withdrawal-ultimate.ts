@@ -77,6 +77,13 @@ export const screwWithdrawalUltimateRule = /* @__PURE__ */ defineRule<
     D: 'shank diameter, mm',
     L: 'thread in the wood, mm',
   },
+  inSymbols: (input, output) => ({
+    p: output.ultimateN,
+    c: input.grain === 'end' ? 0.75 : 1,
+    G: input.airDrySpecificGravityRatio,
+    D: input.shankDiameterMm,
+    L: input.threadInWoodMm,
+  }),
   sources: [
     { source: woodHandbook2021, at: 'Eq. 8-10, p. 8-10, metric form', confirmed: 'text', tier: 'reprint' },
     {

@@ -79,6 +79,12 @@ export const sharpHeadDiameterRule = /* @__PURE__ */ defineRule(() => ({
     k: 'height of the head',
     '\\theta': 'angle of the cone',
   },
+  inSymbols: (input, output) => ({
+    A: output.headDiameterMm,
+    d: input.shankDiameterMm,
+    k: input.headHeightMm,
+    '\\theta': input.includedAngleDeg,
+  }),
   sources: [
     { source: iso7721, at: 'head heights k of M1.6 to M10', confirmed: 'text', tier: 'reprint' },
     { source: iso10642, at: 'head heights k of M3 to M20', confirmed: 'text', tier: 'reprint' },

@@ -104,6 +104,14 @@ export const slotLengthRule = /* @__PURE__ */ defineRule(() => ({
     c: 'room at each end',
     e: 'screw from the inner end',
   },
+  inSymbols: (input, output) => ({
+    L: output.slotLengthMm,
+    d: input.shankDiameterMm,
+    w: input.swellMm,
+    s: input.shrinkMm,
+    c: input.clearanceMm,
+    e: output.screwFromInnerEndMm,
+  }),
   sources: [
     {
       source: fasteningTabletops1987,

@@ -114,6 +114,14 @@ export const slotTravelRule = /* @__PURE__ */ defineRule(() => ({
     d: 'shank diameter',
     c: 'room at each end',
   },
+  inSymbols: (input, output) => ({
+    w: output.roomToSwellMm,
+    s: output.roomToShrinkMm,
+    L: input.slotLengthMm,
+    e: input.screwFromInnerEndMm,
+    d: input.shankDiameterMm,
+    c: input.clearanceMm,
+  }),
   requires: [
     {
       says: 'the screw stands in the slot',

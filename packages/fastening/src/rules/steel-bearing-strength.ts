@@ -57,8 +57,17 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
   },
   outputs: { strengthMPa: { label: 'Dowel bearing strength', unit: 'MPa' } },
   compute: steelBearingStrength,
-  formula: String.raw`F_e = \frac{2.4 \, F_u}{1.6} \ \text{hot-rolled}, \qquad F_e = \frac{2.2 \, F_u}{1.6} \ \text{cold-formed}`,
-  symbols: { F_e: 'dowel bearing strength', F_u: 'tensile strength' },
+  formula: String.raw`F_e = \frac{k \, F_u}{1.6}`,
+  symbols: {
+    F_e: 'dowel bearing strength',
+    F_u: 'tensile strength',
+    k: '2.4 hot-rolled, 2.2 cold-formed',
+  },
+  inSymbols: (input, output) => ({
+    F_e: output.strengthMPa,
+    F_u: input.tensileMPa,
+    k: input.made === 'hotRolled' ? 2.4 : 2.2,
+  }),
   sources: [
     {
       source: timberConnectionsCourse,
@@ -67,6 +76,11 @@ export const steelBearingStrengthRule = /* @__PURE__ */ defineRule<
     },
   ],
   examples: [
+    {
+      given: { tensileMPa: 400, made: 'hotRolled' },
+      expect: { strengthMPa: '600.0' },
+      from: { workedByHand: '2.4 × 400 / 1.6 = 600.0 MPa' },
+    },
     {
       given: { tensileMPa: 58_000 * 0.006894757293168361, made: 'hotRolled' },
       expect: { strengthMPa: inPsi('87000') },

@@ -138,6 +138,19 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule(() => ({
     n: 'walls: 1 in a rabbet, 2 in a groove',
     'f_{\\max}, g_{\\max}': 'thinnest strip below the face, and room beside the narrowest',
   },
+  inSymbols: (input, output) => ({
+    D: output.depthMm,
+    W: output.widthMm,
+    t: input.stripThicknessMm,
+    b: input.stripWidthMm,
+    '\\delta_t': input.thicknessToleranceMm,
+    '\\delta_b': input.widthToleranceMm,
+    f: input.belowFaceMm,
+    g: input.gapMm,
+    n: input.wallCount,
+    'f_{\\max}': output.mostBelowFaceMm,
+    'g_{\\max}': output.mostGapMm,
+  }),
   sources: [],
   examples: [
     {

@@ -57,8 +57,17 @@ export const tappedEngagementByThumbRule = /* @__PURE__ */ defineRule<
   },
   outputs: { leastEngagementMm: { label: 'Least engagement', unit: 'mm' } },
   compute: tappedEngagementByThumb,
-  formula: String.raw`L_e = 1.0\,D \ \text{(steel)}, \quad 1.5\,D \ \text{(cast iron, brass)}, \quad 2.0\,D \ \text{(aluminium)}`,
-  symbols: { L_e: 'least engagement', D: 'screw diameter' },
+  formula: String.raw`L_e = k\,D`,
+  symbols: {
+    L_e: 'least engagement',
+    D: 'screw diameter',
+    k: '1 in steel, 1.5 in cast iron and brass, 2 in aluminium',
+  },
+  inSymbols: (input, output) => ({
+    L_e: output.leastEngagementMm,
+    D: input.diameterMm,
+    k: diameters[input.metal],
+  }),
   sources: [
     {
       source: threadEngagementColumn,

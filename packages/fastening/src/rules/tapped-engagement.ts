@@ -80,11 +80,18 @@ export const tappedEngagementRule = /* @__PURE__ */ defineRule(() => ({
   formula: String.raw`L_e = \frac{2 A_t}{\tfrac{1}{2} \pi (D - 0.64952\,p)} \max(1, J), \qquad A_t = \tfrac{\pi}{4} (D - 0.938194\,p)^2`,
   symbols: {
     L_e: 'least engagement',
-    A_t: 'stress area of the screw',
+    A_t: 'stress area of the screw, mm²',
     D: 'screw diameter',
     p: 'pitch',
     J: 'strength, screw over tapped metal',
   },
+  inSymbols: ({ diameterMm, pitchMm, strengthRatio }, output) => ({
+    L_e: output.leastEngagementMm,
+    A_t: (Math.PI / 4) * (diameterMm - 0.938194 * pitchMm) ** 2,
+    D: diameterMm,
+    p: pitchMm,
+    J: strengthRatio,
+  }),
   requires: [{ says: 'the pitch is at most half of the diameter', holds: threadFits }],
   sources: [
     {

@@ -56,13 +56,19 @@ export const tappedHoleDepthRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { drillMm: { label: 'Drill to', unit: 'mm', help: 'At full diameter; the tip goes deeper.' } },
   compute: tappedHoleDepth,
-  formula: String.raw`h = (1 + k)\,\ell, \qquad k = \begin{cases} 0.25 & D < 6\ \mathrm{mm} \\ 0.20 & D \le 12\ \mathrm{mm} \\ 0.15 & D > 12\ \mathrm{mm} \end{cases}`,
+  formula: String.raw`h = (1 + k)\,\ell, \qquad k = \begin{cases} 0.25 & D < 6 \\ 0.20 & 6 \le D \le 12 \\ 0.15 & D > 12 \end{cases}`,
   symbols: {
     h: 'depth to drill',
     '\\ell': 'full thread',
     k: 'share added',
-    D: 'screw diameter',
+    D: 'screw diameter, mm',
   },
+  inSymbols: ({ diameterMm, fullThreadMm }, output) => ({
+    h: output.drillMm,
+    '\\ell': fullThreadMm,
+    k: diameterMm < 6 ? 0.25 : diameterMm <= 12 ? 0.2 : 0.15,
+    D: diameterMm,
+  }),
   sources: [
     {
       source: tappedHolesNote,

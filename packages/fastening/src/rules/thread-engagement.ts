@@ -114,8 +114,10 @@ export const threadEngagementRule = /* @__PURE__ */ defineRule<ThreadEngagementI
     },
     compute: threadEngagement,
     formula: String.raw`\begin{aligned}
-\ell_t &= [\min(L - e,\ t + T) - \max(L - b,\ t)]_{\ge 0} & \ell_s &= [\min(L - b,\ t + T) - t]_{\ge 0} \\
-p &= [\min(L,\ t + T) - t]_{\ge 0} & r &= t + T - L
+\ell_t &= \max(0,\ \min(L - e,\ t + T) - \max(L - b,\ t)) \\
+\ell_s &= \max(0,\ \min(L - b,\ t + T) - t) \\
+p &= \max(0,\ \min(L,\ t + T) - t) \\
+r &= t + T - L
 \end{aligned}`,
     symbols: {
       '\\ell_t': 'thread in the wood',
@@ -128,6 +130,17 @@ p &= [\min(L,\ t + T) - t]_{\ge 0} & r &= t + T - L
       t: 'washer, bracket and strip',
       T: 'thickness of the top',
     },
+    inSymbols: (input, output) => ({
+      '\\ell_t': output.threadInWoodMm,
+      '\\ell_s': output.shankInWoodMm,
+      p: output.penetrationMm,
+      r: output.stockAboveTipMm,
+      L: input.screwLengthMm,
+      b: input.threadLengthMm,
+      e: input.tipLengthMm,
+      t: input.fixtureThicknessMm,
+      T: input.topThicknessMm,
+    }),
     requires: [{ says: 'the tip is part of the thread, and the thread part of the screw', holds: partsFit }],
     sources: [
       {

@@ -135,18 +135,30 @@ export const tongueInGrooveRule = /* @__PURE__ */ defineRule<TongueInGrooveInput
   compute: tongueInGroove,
   formula: String.raw`\begin{aligned}
 n &= a + o + i + c, \qquad m = \min(g, t) - n \\
-e &= a + o + \tfrac{m}{2}, \qquad h = t - e
+x &= a + o + \tfrac{m}{2}, \qquad h = t - x
 \end{aligned}`,
   symbols: {
     n: 'needed',
     m: 'to spare',
-    e: 'engaged on building day',
+    x: 'engaged on building day',
     h: 'gap at the shoulder',
     'g, t': 'depth of the groove, length of the tongue',
     'i, o': 'deeper, and drawn out, over the season',
     a: 'least engaged',
     c: 'room at the end',
   },
+  inSymbols: (input, output) => ({
+    n: output.neededDepthMm,
+    m: output.spareMm,
+    ...(output.engagedMm !== null && { x: output.engagedMm }),
+    ...(output.shoulderGapMm !== null && { h: output.shoulderGapMm }),
+    g: input.grooveDepthMm,
+    t: input.tongueLengthMm,
+    i: input.deeperMm,
+    o: input.outMm,
+    a: input.leastEngagedMm,
+    c: input.clearanceMm,
+  }),
   sources: [
     {
       source: designingForWoodMovement,

@@ -115,6 +115,14 @@ export const washerOverSlotRule = /* @__PURE__ */ defineRule(() => ({
     s: 'travel when the top shrinks',
     l: 'least lap',
   },
+  inSymbols: (input, output) => ({
+    D: output.washerDiameterMm,
+    L: input.slotLengthMm,
+    e: input.screwFromInnerEndMm,
+    w: input.swellMm,
+    s: input.shrinkMm,
+    l: input.lapMm,
+  }),
   requires: [
     {
       says: 'the screw stands in the slot',

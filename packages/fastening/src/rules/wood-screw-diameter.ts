@@ -54,8 +54,12 @@ export const woodScrewDiameterRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { diameterMm: { label: 'Diameter', unit: 'mm', help: 'Basic; a body may be 0.1 mm thicker.' } },
   compute: woodScrewDiameter,
-  formula: String.raw`D = 0.060\,\mathrm{in} + 0.013\,\mathrm{in} \cdot N`,
-  symbols: { D: 'basic diameter', N: 'gauge' },
+  formula: String.raw`D = 0.060 + 0.013\,N`,
+  symbols: {
+    D: 'basic diameter, in',
+    N: 'gauge',
+  },
+  inSymbols: (input, output) => ({ D: output.diameterMm / 25.4, N: input.gauge }),
   valid: { gauge: [0, 24] },
   sources: [
     { source: asmeB1861, at: 'basic diameters of gauges 0 to 24', confirmed: 'text', tier: 'reprint' },

@@ -95,14 +95,26 @@ export const woodScrewLeadHoleRule = /* @__PURE__ */ defineRule<WoodScrewLeadHol
       },
     },
     compute: woodScrewLeadHole,
-    formula: String.raw`d_t = \begin{cases} 0.9\,d_r & G > 0.6 \\ 0.7\,d_r & 0.5 < G \le 0.6 \end{cases} \ \text{(withdrawal)}, \qquad
-(d_t, d_s) = \begin{cases} (d_r, D) & G > 0.6 \\ \tfrac{7}{8}(d_r, D) & G \le 0.6 \end{cases} \ \text{(lateral)}`,
+    formula: String.raw`d_t = k\,d_r, \qquad d_s = k\,D`,
     symbols: {
       d_t: 'hole for the threads',
-      d_s: 'hole for the shank',
+      d_s: 'hole for the shank, for a sideways load',
       d_r: 'root diameter',
       D: 'shank diameter',
-      G: 'specific gravity',
+      k: 'pulled out 0.9 where the specific gravity is above 0.6, 0.7 where it is above 0.5; sideways 1 where it is above 0.6, else 7/8',
+    },
+    inSymbols: (input, { threadHoleMm, shankHoleMm }) => {
+      const dense = input.ovendrySpecificGravityRatio > 0.6;
+      const pulled = dense ? 0.9 : 0.7;
+      return {
+        ...(threadHoleMm !== null && {
+          d_t: threadHoleMm,
+          k: input.load === 'withdrawal' ? pulled : dense ? 1 : 7 / 8,
+        }),
+        ...(shankHoleMm !== null && { d_s: shankHoleMm }),
+        d_r: input.rootDiameterMm,
+        D: input.shankDiameterMm,
+      };
     },
     sources: [
       {

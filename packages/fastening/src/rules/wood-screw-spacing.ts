@@ -90,21 +90,33 @@ export const woodScrewSpacingRule = /* @__PURE__ */ defineRule<WoodScrewSpacingI
       rowsMm: { label: 'Between rows', unit: 'mm', help: 'Screws side by side; 2.5 diameters if staggered.' },
     },
     compute: woodScrewSpacing,
-    formula: String.raw`\begin{array}{lcccc}
- & \text{wood, none} & \text{wood, bored} & \text{steel, none} & \text{steel, bored} \\
-e = & 2.5D & 2.5D & 2.5D & 2.5D \\
-a_t = & 15D & 10D & 10D & 5D \\
-a_c = & 10D & 5D & 5D & 3D \\
-s_1 = & 15D & 10D & 10D & 5D \\
-s_2 = & 10D & 5D & 5D & 2.5D \\
-r = & 5D & 3D & 3D & 2.5D
-\end{array}`,
+    formula: String.raw`e = 2.5D, \quad a_t = k_1 D, \quad a_c = k_2 D, \quad s_1 = k_1 D, \quad s_2 = k_3 D, \quad r = k_4 D`,
     symbols: {
       e: 'from an edge',
       'a_t, a_c': 'from an end it is pulled towards, and pushed from',
       's_1, s_2': 'apart in a row along and across the grain',
       r: 'between rows',
       D: 'shank diameter',
+      k_1: 'under wood 15, drilled first 10; under steel 10, drilled first 5',
+      k_2: 'under wood 10, drilled first 5; under steel 5, drilled first 3',
+      k_3: 'under wood 10, drilled first 5; under steel 5, drilled first 2.5',
+      k_4: 'under wood 5, drilled first 3; under steel 3, drilled first 2.5',
+    },
+    inSymbols: ({ shankDiameterMm, side, hole }, output) => {
+      const [pulledEnd, pushedEnd, , across, rows] = diameters[side][hole];
+      return {
+        e: output.edgeMm,
+        a_t: output.pulledEndMm,
+        a_c: output.pushedEndMm,
+        s_1: output.alongMm,
+        s_2: output.acrossMm,
+        r: output.rowsMm,
+        D: shankDiameterMm,
+        k_1: pulledEnd,
+        k_2: pushedEnd,
+        k_3: across,
+        k_4: rows,
+      };
     },
     sources: [
       {
