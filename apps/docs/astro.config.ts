@@ -38,7 +38,8 @@ export default defineConfig({
   vite: {
     plugins: [ruleModules()],
     environments: {
-      client: { resolve },
+      // Lists of what each module will ask for later weigh more than they save.
+      client: { resolve, build: { modulePreload: false } },
       prerender: { resolve: resolveOnServer },
       ssr: { resolve: resolveOnServer },
     },

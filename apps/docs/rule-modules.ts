@@ -13,7 +13,8 @@ const loaders = (specifiers: readonly (readonly [string, string])[]) =>
 
 /**
  * The rules as modules that a page loads one of: `virtual:rules` loads the list of a package, and that the rule. With
- * one list of all of them, every page would carry the names of every rule there is.
+ * one list of all of them, every page would carry the names of every rule there is. A query makes each a module apart
+ * from the one that calculators import functions of: those would else carry the cards of all that they call.
  */
 export function ruleModules() {
   const PREFIX = 'virtual:rules';
@@ -28,7 +29,9 @@ export function ruleModules() {
       if (!id.startsWith(`\0${PREFIX}/`)) return;
       const name = id.slice(PREFIX.length + 2);
       const rules = files(`${name}/src/rules/*.ts`);
-      return loaders(rules.map((file) => [basename(file, '.ts'), join(packagesDir, file)] as const));
+      return loaders(
+        rules.map((file) => [basename(file, '.ts'), `${join(packagesDir, file)}?card`] as const),
+      );
     },
   };
 }

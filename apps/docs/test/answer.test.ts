@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../src/calculator/answer.ts';
+import type { AnyCalculation } from '../src/calculator/calculation.ts';
 import { fieldTexts, readField } from '../src/calculator/field.ts';
 import { LENGTH_UNIT, printLength, printOtherwise, restateLength } from '../src/calculator/lengths.ts';
 import { printNumber, printResult, readNumber } from '../src/calculator/numbers.ts';
+import { calculationOf } from '../src/calculator/of-rule.ts';
 import { rules } from '../src/registry.ts';
 import { compareExample } from '../src/worked.ts';
 
@@ -135,10 +137,11 @@ describe('every rule', () => {
     let answered = 0;
     for (const rule of rules) {
       const first = fieldTexts(rule, rule.examples[0]?.given);
+      const calculation = calculationOf(rule);
       const names = [LENGTH_UNIT, ...Object.keys(rule.inputs)];
       fc.assert(
         fc.property(fc.constantFrom(...names), text, (name, typed) => {
-          const { results, problems, notes } = answer(rule, { ...first, [name]: typed });
+          const { results, problems, notes } = answer(calculation, { ...first, [name]: typed });
           if (results.length === 0) {
             expect(Object.keys(problems).length + notes.length).toBeGreaterThan(0);
             return;
@@ -156,12 +159,12 @@ describe('every rule', () => {
 });
 
 test('a refusal by the function itself is said in the words of the form', () => {
-  const refusing = {
-    ...rules[0],
-    inputs: { gapMm: { kind: 'number', label: 'Gap', unit: 'mm', min: 0, max: 9 } },
+  const refusing: AnyCalculation = {
+    fields: { gapMm: { kind: 'number', label: 'Gap', unit: 'mm', min: 0, max: 9 } },
+    first: { gapMm: '3' },
     compute: () => {
       throw new RangeError('wedge requires gapMm below the thickness, got 3');
     },
-  } as unknown as (typeof rules)[number];
+  };
   expect(answer(refusing, { gapMm: '3' }).notes).toEqual(['This requires Gap below the thickness, got 3.']);
 });

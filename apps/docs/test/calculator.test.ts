@@ -3,6 +3,7 @@ import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../src/calculator/answer.ts';
 import { fieldTexts } from '../src/calculator/field.ts';
+import { calculationOf } from '../src/calculator/of-rule.ts';
 import { ruleHref, rules } from '../src/registry.ts';
 import { expectQuiet, openSite } from './site.ts';
 
@@ -73,7 +74,7 @@ describe('a calculator', () => {
   test('notes where the source no longer stands behind the number', async () => {
     const page = await site.openCalculator(WIDTH_CHANGE);
     await page.fill('#toMoisturePct', '20');
-    expect(await page.getByRole('status').last().textContent()).toContain('outside 6 to 14 %');
+    expect(await page.locator('.notes').textContent()).toContain('outside 6 to 14 %');
     expect(numberIn(await result(page).textContent())).toBeGreaterThan(0);
     await page.context().close();
   });
@@ -128,7 +129,7 @@ describe('a calculator', () => {
       );
       expect(await problem(page, 'fromMoisturePct').textContent(), text).not.toBe('');
       expect(await result(page).textContent(), text).toBe('–');
-      expect(await page.locator('rule-calculator :is(script, img)').count()).toBe(0);
+      expect(await page.locator('live-calculator :is(script, img)').count()).toBe(0);
       expect(await page.title()).toContain('Change in width');
     }
     await site.goToCalculator(page, '/rules/units/equal-spacing/?ends=__proto__');
@@ -148,13 +149,11 @@ describe('a calculator', () => {
     expect(rules.length).toBeGreaterThan(0);
     const page = await site.open('/');
     for (const rule of rules) {
-      for (const { given } of rule.examples) {
-        const texts = fieldTexts(rule, given);
-        await site.goToCalculator(page, `${ruleHref(rule)}?${new URLSearchParams(texts)}`);
-        const shown = await page.locator('[data-result]').allTextContents();
-        expect(shown, rule.id).toEqual(answer(rule, texts).results.map(({ text }) => text));
-        expect(shown.length).toBe(Object.keys(rule.outputs).length);
-      }
+      const texts = fieldTexts(rule, rule.examples.at(-1)?.given);
+      await site.goToCalculator(page, `${ruleHref(rule)}?${new URLSearchParams(texts)}`);
+      const shown = await page.locator('[data-result]').allTextContents();
+      expect(shown, rule.id).toEqual(answer(calculationOf(rule), texts).results.map(({ text }) => text));
+      expect(shown.length).toBe(Object.keys(rule.outputs).length);
     }
     await page.context().close();
   }, 180_000);

@@ -83,7 +83,7 @@ export function openSite(): OpenSite {
 
   async function goToCalculator(page: Page, path: string): Promise<void> {
     await page.goto(path);
-    await page.locator('rule-calculator[data-ready]').waitFor();
+    await page.locator('live-calculator[data-ready]').waitFor();
   }
 
   async function openCalculator(path: string): Promise<Page> {

@@ -1,66 +1,100 @@
-import packages from 'virtual:rules';
-import { type AnyRule, rulesIn } from '@scantling/rules';
-import { type Answer, answer } from './answer.ts';
-import { restateField } from './field.ts';
-import { isLengthUnit, LENGTH_UNIT, type LengthUnit } from './lengths.ts';
+import { type Answer, answer, type Ranges, type Result } from './answer.ts';
+import type { AnyCalculation } from './calculation.ts';
+import { linkedTexts, restateLengths, type Texts } from './form.ts';
+import { isLengthUnit, LENGTH_UNIT, type LengthUnit, readLength } from './lengths.ts';
+import { loadCalculation } from './load.ts';
+import { patch } from './piece.ts';
+import type * as Rows from './rows.ts';
+import { answerText, drawingPieces, notePieces, resultPieces, tablePieces } from './view.ts';
 
-/** A link can carry any text: fields show its beginning, which is enough to be refused. */
-const LONGEST_TEXT = 2100;
-
-/** One chunk a rule: a page loads only its own card and function. */
-async function loadRule(id: string): Promise<AnyRule> {
-  const [name = '', file = ''] = id.split('/');
-  const ofPackage = await packages[name]?.();
-  const exported = await ofPackage?.default[file]?.();
-  const rule = exported && rulesIn(exported).find((one) => one.id === id);
-  if (!rule) throw new Error(`There is no rule ${id}.`);
-  return rule;
-}
+type Control = HTMLInputElement | HTMLSelectElement;
 
 /** Keeps a calculator that came with its first answer up to date with its fields, and the page's link with both. */
-class RuleCalculator extends HTMLElement {
+class LiveCalculator extends HTMLElement {
   #form!: HTMLFormElement;
-  #rule!: AnyRule;
-  #link = new URLSearchParams(location.search);
+  #calculation!: AnyCalculation;
+  /** Loaded only for a calculator that has rows. */
+  #rows: typeof Rows | undefined;
+  #ranges: Ranges = {};
+  #first: Texts = {};
+  /** What the fields were last given: of a choice that is not offered, no field can say it. */
+  #filled: Texts = {};
   #linkTimer = 0;
   #lengthUnit: LengthUnit | undefined = 'mm';
+  #answer!: Answer;
+  /** The last results that there were: their places stay where there is a problem. */
+  #results: readonly Result[] = [];
 
   async connectedCallback() {
     this.#form = this.querySelector('form') as HTMLFormElement;
     this.#form.addEventListener('submit', (event) => event.preventDefault());
-    this.#fillFromLink();
     try {
-      this.#rule = await loadRule(this.dataset.rule ?? '');
+      this.#calculation = await loadCalculation(this.dataset);
+      if (this.querySelector('[data-rows]')) this.#rows = await import('./rows.ts');
     } catch {
-      this.#say(['The calculator did not load. The answer shown is that of a worked example.']);
+      this.#part('.notes').textContent =
+        'The calculator did not load. The answer shown is that of a worked example.';
       return;
     }
+    this.#ranges = JSON.parse(this.dataset.ranges ?? '{}');
+    this.#first = this.#texts();
+    this.#answer = answer(this.#calculation, this.#first, this.#ranges);
+    this.#results = this.#answer.results;
+    this.#listen();
+    const link = new URLSearchParams(location.search);
+    if (link.size > 0) {
+      this.#fill(linkedTexts(this.#calculation.fields, this.#first, link));
+      this.#show();
+    }
+    this.dataset.ready = '';
+  }
+
+  #listen() {
     this.#form.addEventListener('input', ({ target }) => {
       if (target instanceof HTMLSelectElement) this.#fillFromTable(target);
       this.#changed();
     });
-    this.#form.addEventListener('reset', () => this.#reset());
-    if (this.#link.size > 0) this.#show();
-    this.dataset.ready = '';
+    this.#form.addEventListener('reset', (event) => {
+      event.preventDefault();
+      this.#fill(this.#first);
+      this.#show();
+      this.#setLink(location.pathname);
+    });
+    this.#form.addEventListener('click', ({ target }) => this.#pressed(target as HTMLElement));
+    if (this.querySelector('[data-drag-x], [data-drag-y]')) this.#letDrag();
   }
 
-  /** What the fields say; for a choice that the link gave and the form does not offer, what the link says. */
+  async #letDrag() {
+    const { makeDraggable } = await import('./drag.ts');
+    makeDraggable(this.#part('.drawing'), {
+      unit: () => this.#lengthUnit ?? 'mm',
+      lengthOf: (name) => {
+        const reading = readLength(this.#texts()[name] ?? '', this.#lengthUnit);
+        return 'value' in reading ? reading.value : undefined;
+      },
+      set: (moved) => this.#take({ ...this.#texts(), ...moved }),
+    });
+  }
+
+  #part = (selector: string) => this.querySelector(selector) as HTMLElement;
+
+  #controls = () => [...this.#form.querySelectorAll<Control>('[name]')];
+
   #texts(): Record<string, string> {
     const fields = new FormData(this.#form);
-    const names = new Set(
-      [...this.#form.querySelectorAll('[name]')].map((field) => field.getAttribute('name') ?? ''),
-    );
+    const names = new Set(this.#controls().map(({ name }) => name));
     return Object.fromEntries(
-      [...names].map((name) => [name, `${fields.get(name) ?? this.#link.get(name) ?? ''}`]),
+      [...names].map((name) => [name, `${fields.get(name) ?? this.#filled[name] ?? ''}`]),
     );
   }
 
-  #fillFromLink() {
-    for (const field of this.#form.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]')) {
-      const text = this.#link.get(field.name)?.slice(0, LONGEST_TEXT);
-      if (text === undefined) continue;
+  #fill(texts: Texts) {
+    this.#filled = texts;
+    this.#rows?.fitRows(this.#form, this.#calculation, texts);
+    for (const field of this.#controls()) {
+      const text = texts[field.name] ?? '';
       if (field instanceof HTMLInputElement && field.type === 'radio') field.checked = field.value === text;
-      else field.value = text;
+      else if (field.value !== text) field.value = text;
     }
     this.#lengthUnit = this.#chosenUnit();
   }
@@ -76,78 +110,102 @@ class RuleCalculator extends HTMLElement {
     return isLengthUnit(chosen) ? chosen : undefined;
   }
 
+  #take(texts: Texts) {
+    this.#fill(texts);
+    this.#changed();
+  }
+
   #changed() {
     const chosen = this.#chosenUnit();
-    if (this.#lengthUnit && chosen && chosen !== this.#lengthUnit)
-      this.#restateLengths(this.#lengthUnit, chosen);
+    const before = this.#lengthUnit;
+    if (before && chosen && chosen !== before) {
+      this.#fill(restateLengths(this.#calculation.fields, this.#texts(), before, chosen));
+    }
     this.#lengthUnit = chosen;
     this.#show();
-    const link = `?${new URLSearchParams(this.#texts())}`;
-    this.#setLink(link);
+    this.#setLink(`?${new URLSearchParams(this.#texts())}`);
   }
 
-  #reset() {
-    this.#link = new URLSearchParams();
-    this.#lengthUnit = 'mm';
-    // Fields return to their first values only after this event.
-    setTimeout(() => this.#show());
-    this.#setLink(location.pathname);
+  #pressed(target: HTMLElement) {
+    if (target.matches('.add, .remove')) this.#changeRows(target);
+    else if (target.matches('.print')) print();
+    else if (target.matches('.copy')) this.#copy();
   }
 
-  #restateLengths(from: LengthUnit, to: LengthUnit) {
-    for (const field of this.#form.querySelectorAll<HTMLInputElement>('input[data-length]')) {
-      const spec = this.#rule.inputs[field.name];
-      if (spec) field.value = restateField(spec, field.value, from, to);
+  #changeRows(button: HTMLElement) {
+    const list = button.closest<HTMLElement>('[data-rows]');
+    const name = list?.dataset.rows ?? '';
+    if (!list || !this.#rows) return;
+    const { withRowAdded, withRowRemoved } = this.#rows;
+    const row = button.closest('.row');
+    if (!row) {
+      this.#take(withRowAdded(this.#calculation, this.#texts(), name));
+      list.querySelector<HTMLElement>('.row:last-child [name]')?.focus();
+      return;
+    }
+    const index = [...(row.parentElement?.children ?? [])].indexOf(row);
+    this.#take(withRowRemoved(this.#calculation, this.#texts(), name, index));
+    list.querySelector<HTMLElement>('.add')?.focus();
+  }
+
+  async #copy() {
+    const done = this.#part('.done');
+    try {
+      await navigator.clipboard.writeText(answerText(`${this.dataset.title}`, this.#answer));
+      done.textContent = 'Copied.';
+    } catch {
+      done.textContent = 'The browser does not let this page copy.';
     }
   }
 
   /** Browsers allow only so many changes of the address in a while, so it waits for a pause. */
   #setLink(link: string) {
-    this.#form.querySelector('.share')?.setAttribute('href', link);
+    this.#part('.share').setAttribute('href', link);
     clearTimeout(this.#linkTimer);
     this.#linkTimer = window.setTimeout(() => history.replaceState(null, '', link), 200);
   }
 
   #show() {
     const texts = this.#texts();
-    const shown = answer(this.#rule, texts);
+    this.#answer = answer(this.#calculation, texts, this.#ranges);
+    const { lengths, results, computed } = this.#answer;
+    if (results.length > 0) this.#results = results;
     for (const select of this.querySelectorAll<HTMLSelectElement>('[data-fills]')) {
       const text = texts[select.dataset.fills ?? ''] ?? '';
       if (select.value === text) continue;
       select.value = text;
       if (select.selectedIndex < 0) select.value = '';
     }
-    this.#showProblems(shown);
+    this.#showProblems();
     for (const sign of this.querySelectorAll('[data-length] + .unit'))
       sign.textContent = this.#lengthUnit ?? 'mm';
     for (const line of this.querySelectorAll<HTMLElement>('[data-also]')) {
-      const length = shown.lengths[line.dataset.also ?? ''];
+      const length = lengths[line.dataset.also ?? ''];
       line.textContent = length ? `= ${length}` : '';
     }
-    for (const place of this.querySelectorAll<HTMLElement>('[data-result]')) {
-      const result = shown.results.find(({ name }) => name === place.dataset.result);
-      place.textContent = result?.text ?? '–';
-      if (place.nextElementSibling) place.nextElementSibling.textContent = result?.otherwise ?? '';
+    this.classList.toggle('stale', computed === null);
+    this.#part('.done').textContent = '';
+    patch(this.#part('.figures'), resultPieces(this.#answer, this.#results));
+    patch(this.#part('.notes'), notePieces(this.#answer));
+    if (computed) {
+      patch(this.#part('.tables'), tablePieces(this.#answer));
+      const { drawing } = computed.outcome;
+      if (drawing) patch(this.#part('.drawing'), drawingPieces(drawing));
     }
-    this.#say(shown.notes);
-    this.dispatchEvent(new CustomEvent('answer', { bubbles: true, detail: shown }));
+    this.dispatchEvent(new CustomEvent('answer', { bubbles: true, detail: this.#answer }));
   }
 
-  #showProblems({ problems }: Answer) {
+  #showProblems() {
     for (const field of this.querySelectorAll<HTMLElement>('[data-field]')) {
-      const problem = problems[field.dataset.field ?? ''] ?? '';
-      const line = field.querySelector('.problem');
+      const problem = this.#answer.problems[field.dataset.field ?? ''] ?? '';
+      const line = field.querySelector(':scope > .problem');
       if (line && line.textContent !== problem) line.textContent = problem;
+      if (field.matches('.rows')) continue;
       for (const control of field.querySelectorAll('input, select')) {
         control.setAttribute('aria-invalid', `${problem !== ''}`);
       }
     }
   }
-
-  #say(notes: readonly string[]) {
-    const lines = notes.map((note) => Object.assign(document.createElement('p'), { textContent: note }));
-    this.querySelector('.notes')?.replaceChildren(...lines);
-  }
 }
 
-customElements.define('rule-calculator', RuleCalculator);
+customElements.define('live-calculator', LiveCalculator);

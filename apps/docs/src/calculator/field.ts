@@ -1,9 +1,10 @@
-import type { AnyRule, InputSpec, NumberInput, NumberListInput, Unit } from '@scantling/rules';
+import type { AnyRule, NumberInput, NumberListInput, Unit } from '@scantling/rules';
+import type { SimpleField } from './calculation.ts';
 import { type LengthUnit, lengthLimits, readLength, restateLength } from './lengths.ts';
 import { printNumber, type Reading, readNumber } from './numbers.ts';
 
-/** A value of an input. */
-export type InputValue = number | readonly number[] | string;
+/** A value of a field; `null` where it may be blank and is. */
+export type FieldValue = number | readonly number[] | string | null;
 
 const LONGEST_LIST = 2000;
 
@@ -59,22 +60,30 @@ function readList(spec: NumberListInput, text: string, lengthUnit: LengthUnit): 
 
 export const notAChoice = (text: string): string => `“${text.slice(0, 40)}” is not one of the choices.`;
 
-/** Reads what was typed into the field of one input. */
-export function readField(spec: InputSpec, text: string, lengthUnit: LengthUnit): Reading<InputValue> {
-  if (spec.kind === 'number') return readOne(spec, text, lengthUnit);
-  if (spec.kind === 'numbers') return readList(spec, text, lengthUnit);
-  return Object.hasOwn(spec.options, text) ? { value: text } : { problem: notAChoice(text) };
+/** Reads what was typed into a field. */
+export function readField(field: SimpleField, text: string, lengthUnit: LengthUnit): Reading<FieldValue> {
+  if (field.kind === 'number') {
+    if ('blank' in field && text.trim() === '') return { value: null };
+    return readOne(field, text, lengthUnit);
+  }
+  if (field.kind === 'numbers') return readList(field, text, lengthUnit);
+  if (field.kind === 'choice')
+    return Object.hasOwn(field.options, text) ? { value: text } : { problem: notAChoice(text) };
+  const line = text.trim();
+  return line.length <= field.longest
+    ? { value: line }
+    : { problem: `Longer than ${field.longest} characters.` };
 }
 
 /** What is typed into the field of a length or of several, with bare numbers said again in another unit. */
-export function restateField(spec: InputSpec, text: string, from: LengthUnit, to: LengthUnit): string {
-  if (spec.kind === 'choice' || spec.unit !== 'mm') return text;
-  const parts = spec.kind === 'numbers' ? items(text) : [text];
+export function restateField(field: SimpleField, text: string, from: LengthUnit, to: LengthUnit): string {
+  if (!('unit' in field) || field.unit !== 'mm') return text;
+  const parts = field.kind === 'numbers' ? items(text) : [text];
   return parts.map((part) => restateLength(part, from, to)).join('; ');
 }
 
 /** What the field of one input says for a value, lengths in millimetres. */
-function fieldText(value: InputValue): string {
+function fieldText(value: number | readonly number[] | string): string {
   return typeof value === 'string'
     ? value
     : [value]

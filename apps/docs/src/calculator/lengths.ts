@@ -50,9 +50,11 @@ function nearestMark(mm: number): string {
   return Math.abs(ticks - Math.round(ticks)) < 1e-6 ? mark : `about ${mark}`;
 }
 
-/** A length once more in the unit that was not chosen, and as a mark on an inch tape. */
-export function printOtherwise(mm: number, chosen: LengthUnit, exact = false): string {
-  const other = printLength(mm, chosen === 'mm' ? 'in' : 'mm', exact);
+/** A length once more in the unit that was not chosen, and as a mark on an inch tape; of several, only their numbers. */
+export function printOtherwise(mm: number | readonly number[], chosen: LengthUnit, exact = false): string {
+  const unit = chosen === 'mm' ? 'in' : 'mm';
+  if (typeof mm !== 'number') return `${mm.map((one) => lengthNumber(one, unit, exact)).join(', ')} ${unit}`;
+  const other = printLength(mm, unit, exact);
   const mark = nearestMark(mm);
   return mark === '' || mark === printLength(mm, 'in', exact) ? other : `${other}, ${mark}`;
 }
@@ -67,4 +69,13 @@ export function restateLength(text: string, from: LengthUnit, to: LengthUnit): s
   const reading = readLength(text, from);
   if (hasUnit || 'problem' in reading) return text;
   return printNumber(reading.value / mmPer[to], 7).replaceAll('−', '-');
+}
+
+const SIXTEENTH_MM = 25.4 / 16;
+
+/** A length as somebody would type it who does not need it finer than to a millimetre or a sixteenth of an inch. */
+export function printTyped(mm: number, unit: LengthUnit): string {
+  const text =
+    unit === 'mm' ? printNumber(Math.round(mm), 15) : printNumber(Math.round(mm / SIXTEENTH_MM) / 16, 15);
+  return text.replaceAll('−', '-');
 }
