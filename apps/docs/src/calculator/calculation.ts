@@ -95,6 +95,8 @@ export interface Outcome {
   readonly reasons?: readonly string[];
   /** What deserves a second look. */
   readonly notes?: readonly string[];
+  /** What can hurt, besides what the rules say of it. The page shows those of the first answer. */
+  readonly cautions?: readonly string[];
   readonly steps: readonly Step[];
 }
 
@@ -118,7 +120,6 @@ export interface Job<F extends Fields = Fields> extends Calculation<F> {
   readonly group: JobGroup;
   /** Ids of the rules that its steps may name. */
   readonly rules: readonly string[];
-  readonly cautions?: readonly string[];
 }
 
 export const jobGroups = ['Measure and buy', 'Wood and seasons', 'Holes', 'Hold it down', 'Finish'] as const;
