@@ -72,7 +72,18 @@ export const dewPointRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { dewPointC: { label: 'Dew point', unit: '°C' } },
   compute: dewPoint,
   formula: String.raw`t_d = \frac{243.12\,g}{17.62 - g}, \quad g = \ln\frac{h}{100} + \frac{17.62\,t}{243.12 + t}`,
-  symbols: { t_d: 'dew point, °C', t: 'temperature of the air, °C', h: 'relative humidity, %' },
+  symbols: {
+    t_d: 'dew point, °C',
+    g: 'logarithm of the vapour pressure over 6.112 hPa',
+    t: 'temperature of the air, °C',
+    h: 'relative humidity, %',
+  },
+  inSymbols: ({ temperatureC, relativeHumidityPct }, output) => ({
+    t_d: output.dewPointC,
+    g: Math.log(relativeHumidityPct / 100) + magnusExponent(temperatureC),
+    t: temperatureC,
+    h: relativeHumidityPct,
+  }),
   sources: [
     {
       source: saturatedVapourPage,

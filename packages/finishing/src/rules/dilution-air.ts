@@ -119,6 +119,17 @@ export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
     N: 'air changes an hour',
     V_R: 'volume of the room, m³',
   },
+  inSymbols: (input, output) => ({
+    Q: output.airFlowM3PerHour,
+    G: vapourM3(input.evaporationMlPerHour, input),
+    K: input.mixingFactor,
+    C: input.limitPpm,
+    s: input.specificGravityRatio,
+    E: input.evaporationMlPerHour,
+    M: input.molarMassGPerMol,
+    N: output.airChangesPerHour,
+    V_R: input.roomVolumeM3,
+  }),
   sources: [
     {
       source: toledoVentilationFormulae,
@@ -132,6 +143,22 @@ export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   examples: [
+    {
+      given: {
+        evaporationMlPerHour: 60,
+        specificGravityRatio: 0.86,
+        molarMassGPerMol: 136,
+        limitPpm: 100,
+        mixingFactor: 4,
+        roomVolumeM3: 40,
+      },
+      expect: { airFlowM3PerHour: '371.1', airChangesPerHour: '9.277' },
+      from: {
+        workedByHand:
+          '60 × 0.86 / 136 = 0.379412 mol; 0.379412 × 24.45 / 1000 = 0.00927662 m³; ' +
+          '0.00927662 × 4 × 1000000 / 100 = 371.1 m³/h; 371.065 / 40 = 9.277',
+      },
+    },
     {
       // 1.5 pints in an hour; for a room of 1000 m³, which the example leaves out.
       given: {
@@ -152,22 +179,6 @@ export const dilutionAirRule = /* @__PURE__ */ defineRule(() => ({
         source: industrialVentilation1998,
         at: 'ch. 2, example: methyl chloroform, 1.5 pints in 60 minutes, K = 5',
         confirmed: 'memory',
-      },
-    },
-    {
-      given: {
-        evaporationMlPerHour: 60,
-        specificGravityRatio: 0.86,
-        molarMassGPerMol: 136,
-        limitPpm: 100,
-        mixingFactor: 4,
-        roomVolumeM3: 40,
-      },
-      expect: { airFlowM3PerHour: '371.1', airChangesPerHour: '9.277' },
-      from: {
-        workedByHand:
-          '60 × 0.86 / 136 = 0.379412 mol; 0.379412 × 24.45 / 1000 = 0.00927662 m³; ' +
-          '0.00927662 × 4 × 1000000 / 100 = 371.1 m³/h; 371.065 / 40 = 9.277',
       },
     },
   ],

@@ -70,6 +70,13 @@ export const dilutionRule = /* @__PURE__ */ defineRule(() => ({
     V_2: 'what it makes',
     V: 'thinner to add',
   },
+  inSymbols: (input, output) => ({
+    c_1: input.fromPct,
+    V_1: input.volumeMl,
+    c_2: input.toPct,
+    V_2: output.totalMl,
+    V: output.thinnerMl,
+  }),
   requires: [
     { says: 'the wanted strength at most what there is', holds: ({ fromPct, toPct }) => toPct <= fromPct },
   ],

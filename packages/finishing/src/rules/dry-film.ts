@@ -69,6 +69,12 @@ export const dryFilmRule = /* @__PURE__ */ defineRule(() => {
       V_S: 'solids by volume before thinning, as a fraction',
       t: 'thinner added, as a fraction of the finish',
     },
+    inSymbols: (input, output) => ({
+      '\\mathit{DFT}': output.dryFilmUm,
+      '\\mathit{WFT}': input.wetFilmUm,
+      V_S: input.volumeSolidsPct / 100,
+      t: input.thinnerPct / 100,
+    }),
     sources: [
       {
         source: finishingGuidebook2012,

@@ -77,14 +77,21 @@ export const finishVolumeRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { volumeMl: { label: 'Finish needed', unit: 'mL', help: 'For all coats together.' } },
   compute: finishVolume,
-  formula: String.raw`V = \frac{A \, n}{R} \cdot \frac{1}{1 - \ell}`,
+  formula: String.raw`V = \frac{A \, n}{R \, (1 - \ell)}`,
   symbols: {
-    V: 'finish needed',
-    A: 'area',
+    V: 'finish needed, L',
+    A: 'area, m²',
     n: 'coats',
-    R: 'spreading rate',
+    R: 'spreading rate, m²/L',
     '\\ell': 'lost, as a fraction',
   },
+  inSymbols: (input, output) => ({
+    V: output.volumeMl / 1000,
+    A: input.areaM2,
+    n: input.coatCount,
+    R: input.spreadingRateM2PerL,
+    '\\ell': input.lossPct / 100,
+  }),
   sources: [
     {
       source: coverageAnswer2003,
@@ -93,6 +100,11 @@ export const finishVolumeRule = /* @__PURE__ */ defineRule(() => ({
     },
   ],
   examples: [
+    {
+      given: { areaM2: 4, coatCount: 3, spreadingRateM2PerL: 10, lossPct: 20 },
+      expect: { volumeMl: '1500.0' },
+      from: { workedByHand: '4 × 3 / 10 = 1.2 L on the wood; 80 % gets there: 1.2 / 0.80 = 1.5 L = 1500 mL' },
+    },
     {
       // 52 % solids at 1.5 mils by 1604 ft²/gal; 30 % gets to the face.
       given: {
@@ -103,11 +115,6 @@ export const finishVolumeRule = /* @__PURE__ */ defineRule(() => ({
       },
       expect: { volumeMl: { printed: '1', unit: 'gal', times: 3785.411784 } },
       from: { source: coverageAnswer2003, at: 'example: a gallon covers 167 ft²', confirmed: 'text' },
-    },
-    {
-      given: { areaM2: 4, coatCount: 3, spreadingRateM2PerL: 10, lossPct: 20 },
-      expect: { volumeMl: '1500.0' },
-      from: { workedByHand: '4 × 3 / 10 = 1.2 L on the wood; 80 % gets there: 1.2 / 0.80 = 1.5 L = 1500 mL' },
     },
   ],
   laws: [

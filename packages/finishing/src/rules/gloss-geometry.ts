@@ -53,8 +53,12 @@ export const glossGeometryRule = /* @__PURE__ */ defineRule(() => {
     },
     outputs: { geometryDeg: { label: 'Read at', unit: '°', help: 'From upright.' } },
     compute: glossGeometry,
-    formula: String.raw`\theta = 20^\circ \text{ if } G_{60} > 70, \quad 85^\circ \text{ if } G_{60} < 10, \quad \text{else } 60^\circ`,
-    symbols: { '\\theta': 'angle to read at', 'G_{60}': 'gloss at 60°' },
+    formula: String.raw`\theta = \begin{cases} 20 & G_{60} > 70 \\ 60 & 10 \le G_{60} \le 70 \\ 85 & G_{60} < 10 \end{cases}`,
+    symbols: {
+      '\\theta': 'angle to read at, in degrees',
+      'G_{60}': 'gloss at 60°',
+    },
+    inSymbols: (input, output) => ({ '\\theta': output.geometryDeg, 'G_{60}': input.at60Gu }),
     sources: [seen('what each geometry is used for')],
     examples: [
       { given: { at60Gu: 80 }, expect: { geometryDeg: '20' }, from: seen('20° geometry: above 70') },

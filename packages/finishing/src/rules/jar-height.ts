@@ -52,8 +52,13 @@ export const jarHeightRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { heightMm: { label: 'Height', unit: 'mm', help: 'Above the flat bottom.' } },
   compute: jarHeight,
-  formula: String.raw`h = \frac{4 V}{\pi d^2}`,
-  symbols: { h: 'height', V: 'volume', d: 'inner diameter' },
+  formula: String.raw`h = \frac{4000 \, V}{\pi d^2}`,
+  symbols: {
+    h: 'height, mm',
+    V: 'volume, mL, of 1000 mm³ each',
+    d: 'inner diameter, mm',
+  },
+  inSymbols: (input, output) => ({ h: output.heightMm, V: input.volumeMl, d: input.innerDiameterMm }),
   sources: [],
   examples: [
     {

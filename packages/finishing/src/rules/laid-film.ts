@@ -59,11 +59,17 @@ export const laidFilmRule = /* @__PURE__ */ defineRule(() => ({
   compute: laidFilm,
   formula: String.raw`\mathit{WFT} = \frac{V (1 - \ell)}{A}`,
   symbols: {
-    '\\mathit{WFT}': 'wet film thickness',
-    V: 'liquid used',
+    '\\mathit{WFT}': 'wet film thickness, µm',
+    V: 'liquid used, mL',
     '\\ell': 'lost, as a fraction',
-    A: 'area',
+    A: 'area, m²',
   },
+  inSymbols: (input, output) => ({
+    '\\mathit{WFT}': output.wetFilmUm,
+    V: input.volumeMl,
+    '\\ell': input.lossPct / 100,
+    A: input.areaM2,
+  }),
   sources: [
     { source: coverageAnswer2003, at: 'a solid gallon covers 1604 ft² at 1.0 mil', confirmed: 'text' },
   ],

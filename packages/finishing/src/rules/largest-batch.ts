@@ -80,13 +80,20 @@ export const largestBatchRule = /* @__PURE__ */ defineRule(() => ({
     leftMl: { label: 'Left over', unit: 'mL', help: 'In the order of the parts.' },
   },
   compute: largestBatch,
-  formula: String.raw`v = \min_i \frac{H_i}{p_i}, \qquad V_i = p_i \, v`,
+  formula: String.raw`v = \min_i \frac{H_i}{p_i}, \qquad V_i = p_i \, v, \qquad V = p \, v`,
   symbols: {
-    v: 'volume of one part',
+    v: 'volume of one part, mL',
     H_i: 'what there is of a liquid',
     p_i: 'its parts',
     V_i: 'what goes in',
+    V: 'the batch',
+    p: 'all parts together',
   },
+  inSymbols: ({ parts, onHandMl }, output) => ({
+    v: Math.min(...parts.map((part, i) => (onHandMl[i] as number) / part)),
+    V: output.batchMl,
+    p: parts.reduce((sum, part) => sum + part),
+  }),
   requires: [
     {
       says: 'as many volumes as parts',

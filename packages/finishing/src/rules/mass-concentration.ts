@@ -67,6 +67,11 @@ export const massConcentrationRule = /* @__PURE__ */ defineRule(() => ({
     C_v: 'concentration, ppm',
     M: 'molar mass, g/mol',
   },
+  inSymbols: (input, output) => ({
+    C_m: output.concentrationMgPerM3,
+    C_v: input.concentrationPpm,
+    M: input.molarMassGPerMol,
+  }),
   sources: [
     {
       source: exposureLimitConversion,

@@ -51,14 +51,19 @@ export const mixByPartsRule = /* @__PURE__ */ defineRule(() => {
       volumesMl: { label: 'Volumes', unit: 'mL', help: 'In the order of the parts.' },
     },
     compute: mixByParts,
-    formula: String.raw`v = \frac{V}{\sum_j p_j}, \qquad V_i = p_i \, v`,
+    formula: String.raw`v = \frac{V}{p}, \qquad p = \sum_i p_i, \qquad V_i = p_i \, v`,
     symbols: {
       v: 'volume of one part',
-      V_i: 'volume of one liquid',
       V: 'volume of the batch',
-      p_i: 'its parts',
-      p_j: 'the parts of each',
+      p: 'all parts together',
+      p_i: 'parts of one liquid',
+      V_i: 'its volume',
     },
+    inSymbols: (input, output) => ({
+      v: output.partMl,
+      V: input.batchMl,
+      p: input.parts.reduce((sum, part) => sum + part),
+    }),
     sources: [
       { source: alligationAnswer2022, at: 'from "parts" to "summary"', confirmed: 'text' },
       { source: alligationAnswer2023, at: 'last three lines', confirmed: 'text' },

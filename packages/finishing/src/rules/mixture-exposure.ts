@@ -68,10 +68,11 @@ export const mixtureExposureRule = /* @__PURE__ */ defineRule(() => ({
   compute: mixtureExposure,
   formula: String.raw`E_m = \frac{C_1}{L_1} + \frac{C_2}{L_2} + \dots + \frac{C_n}{L_n}`,
   symbols: {
-    E_m: 'part of what is allowed',
+    E_m: 'part of what is allowed, as a fraction',
     'C_1, C_2': 'concentrations, ppm',
     'L_1, L_2': 'limits, ppm',
   },
+  inSymbols: (_, output) => ({ E_m: output.ofLimitPct / 100 }),
   requires: [
     {
       says: 'as many limitsPpm as concentrationsPpm',

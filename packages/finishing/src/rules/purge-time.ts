@@ -72,8 +72,15 @@ export const purgeTimeRule = /* @__PURE__ */ defineRule(() => ({
     t: 'time, h',
     K: 'mixing factor',
     N: 'air changes an hour',
-    'C_1, C_2': 'vapour at the start and what is left of it',
+    'C_1, C_2': 'vapour at the start, and what is left of it, %',
   },
+  inSymbols: (input, output) => ({
+    t: output.purgeHours,
+    K: input.mixingFactor,
+    N: input.airChangesPerHour,
+    C_1: 100,
+    C_2: input.remainingPct,
+  }),
   sources: [
     {
       source: tuberculosisGuidelines1994,

@@ -76,6 +76,12 @@ export const scratchRoughnessRule = /* @__PURE__ */ defineRule(() => ({
     d: 'median grain size of the other grade',
     d_1: 'median grain size it was measured after',
   },
+  inSymbols: (input, output) => ({
+    R: output.roughnessUm,
+    R_1: input.measuredRoughnessUm,
+    d: input.medianUm,
+    d_1: input.measuredAtUm,
+  }),
   valid: { measuredAtUm: [100, 269], medianUm: [100, 269] },
   sources: [
     {

@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireInputs } from '@scantling/rules';
 import { shellacConversionTable } from '@scantling/rules/sources';
-import { LB_PER_GAL } from '../lb-per-gal.ts';
+import { G_PER_LB, LB_PER_GAL, ML_PER_GAL } from '../lb-per-gal.ts';
 import { flakeLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
@@ -72,12 +72,19 @@ export const shellacCutRule = /* @__PURE__ */ defineRule(() => {
     compute: shellacCut,
     formula: String.raw`c_A = \frac{m}{V}, \qquad c_L = \frac{m}{V + m / \rho}`,
     symbols: {
-      c_A: 'cut per volume of alcohol',
-      m: 'flakes',
-      V: 'alcohol',
-      c_L: 'cut per volume of solution',
-      '\\rho': 'density of the flakes',
+      c_A: 'cut per gallon of alcohol',
+      c_L: 'cut per gallon of solution',
+      m: 'flakes, lb',
+      V: 'alcohol, gal',
+      '\\rho': 'density of the flakes, lb/gal',
     },
+    inSymbols: ({ flakesG, alcoholMl, flakeDensityGPerL }, output) => ({
+      c_A: output.perAlcoholLbPerGal,
+      c_L: output.perSolutionLbPerGal,
+      m: flakesG / G_PER_LB,
+      V: alcoholMl / ML_PER_GAL,
+      '\\rho': flakeDensityGPerL / LB_PER_GAL,
+    }),
     sources: [
       ...sources,
       {

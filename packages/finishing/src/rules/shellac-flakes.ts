@@ -1,6 +1,6 @@
 import { defineRule, plusZero, requireChoice, requireInputs } from '@scantling/rules';
 import { poundCutAnswer } from '@scantling/rules/sources';
-import { LB_PER_GAL } from '../lb-per-gal.ts';
+import { G_PER_LB, LB_PER_GAL, ML_PER_GAL } from '../lb-per-gal.ts';
 import { type CutPer, cutLimits, flakeLimits, shellacMlLimits } from '../shellac.ts';
 import { shellacCard } from '../shellac-card.ts';
 
@@ -73,14 +73,23 @@ export const shellacFlakesRule = /* @__PURE__ */ defineRule<ShellacFlakesInput, 
       solutionMl: { label: 'Makes', unit: 'mL', help: 'The flakes take up room.' },
     },
     compute: shellacFlakes,
-    formula: String.raw`m = c V \ \text{or}\ \frac{c V}{1 - c / \rho}, \qquad V_L = V + \frac{m}{\rho}`,
+    formula: String.raw`m = \frac{c V}{a}, \qquad V_L = V + \frac{m}{\rho}`,
     symbols: {
-      m: 'flakes',
+      m: 'flakes, lb',
       c: 'cut',
-      V: 'alcohol',
-      '\\rho': 'density of the flakes',
-      V_L: 'solution',
+      V: 'alcohol, gal',
+      a: 'share of alcohol in a gallon that the cut counts: 1 where it is of alcohol, 1 − c/ρ where it is of solution',
+      '\\rho': 'density of the flakes, lb/gal',
+      V_L: 'solution, gal',
     },
+    inSymbols: (input, output) => ({
+      m: output.flakesG / G_PER_LB,
+      c: input.cutLbPerGal,
+      V: input.alcoholMl / ML_PER_GAL,
+      a: input.cutPer === 'alcohol' ? 1 : 1 - (input.cutLbPerGal * LB_PER_GAL) / input.flakeDensityGPerL,
+      '\\rho': input.flakeDensityGPerL / LB_PER_GAL,
+      V_L: output.solutionMl / ML_PER_GAL,
+    }),
     sources,
     examples: [
       {

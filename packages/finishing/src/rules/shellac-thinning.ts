@@ -70,14 +70,20 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
     },
     outputs: { alcoholMl: { label: 'Alcohol to add', unit: 'mL' } },
     compute: shellacThinning,
-    formula: String.raw`V_A = a V\,\frac{c_1 - c_2}{c_2}, \qquad a = \frac{1}{1 + c_1 / \rho} \ \text{or}\ 1`,
+    formula: String.raw`V_A = a V\,\frac{c_1 - c_2}{c_2}`,
     symbols: {
       V_A: 'alcohol to add',
       V: 'solution there is',
       'c_1, c_2': 'its cut, and the cut wanted',
-      a: 'share of alcohol in the solution; 1 where cuts count a gallon of solution',
-      '\\rho': 'density of the flakes',
+      a: 'share of alcohol in the solution, 1/(1 + c₁/ρ), where ρ is the density of the flakes in pounds a gallon; 1 where cuts count a gallon of solution',
     },
+    inSymbols: ({ cutPer, flakeDensityGPerL, fromCutLbPerGal, ...input }, output) => ({
+      V_A: output.alcoholMl,
+      V: input.solutionMl,
+      c_1: fromCutLbPerGal,
+      c_2: input.toCutLbPerGal,
+      a: cutPer === 'solution' ? 1 : 1 / (1 + (fromCutLbPerGal * LB_PER_GAL) / flakeDensityGPerL),
+    }),
     requires: [
       {
         says: 'the wanted cut at most what there is',
@@ -98,6 +104,17 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
     examples: [
       {
         given: {
+          solutionMl: 500,
+          fromCutLbPerGal: 3,
+          toCutLbPerGal: 1,
+          flakeDensityGPerL: 1100,
+          cutPer: 'solution',
+        },
+        expect: { alcoholMl: '1000.0' },
+        from: { workedByHand: '500 × 3 / 1 = 1500; 1500 − 500 = 1000' },
+      },
+      {
+        given: {
           solutionMl: 1500,
           fromCutLbPerGal: 5,
           toCutLbPerGal: 2,
@@ -109,17 +126,6 @@ export const shellacThinningRule = /* @__PURE__ */ defineRule<ShellacThinningInp
           workedByHand:
             '5 lb in 1 gal make 1.5 gal, so 1500 mL hold 1500 / 1.5 = 1000 mL of alcohol; 1000 × 5 / 2 = 2500 are wanted; 2500 − 1000 = 1500. The table has 1 to 1 as well',
         },
-      },
-      {
-        given: {
-          solutionMl: 500,
-          fromCutLbPerGal: 3,
-          toCutLbPerGal: 1,
-          flakeDensityGPerL: 1100,
-          cutPer: 'solution',
-        },
-        expect: { alcoholMl: '1000.0' },
-        from: { workedByHand: '500 × 3 / 1 = 1500; 1500 − 500 = 1000' },
       },
     ],
     laws: [

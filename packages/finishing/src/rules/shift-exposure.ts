@@ -72,12 +72,17 @@ export const shiftExposureRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { exposurePpm: { label: 'Average over 8 hours', unit: 'ppm' } },
   compute: shiftExposure,
-  formula: String.raw`E = \frac{C_a T_a + C_b T_b + \dots + C_n T_n}{8}`,
+  formula: String.raw`E = \frac{S}{8}, \qquad S = C_a T_a + C_b T_b + \dots + C_n T_n`,
   symbols: {
     E: 'average over 8 hours, ppm',
+    S: 'sum over the day, ppm h',
     'C_a, C_b': 'concentrations, ppm',
     'T_a, T_b': 'how long each lasted, h',
   },
+  inSymbols: ({ concentrationsPpm, durationsHours }, output) => ({
+    E: output.exposurePpm,
+    S: concentrationsPpm.reduce((sum, ppm, i) => sum + ppm * (durationsHours[i] as number), 0),
+  }),
   requires: [
     {
       says: 'as many durationsHours as concentrationsPpm',

@@ -62,7 +62,16 @@ export const spreadingRateRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { spreadingRateM2PerL: { label: 'Spreading rate', unit: 'm²/L' } },
   compute: spreadingRate,
   formula: String.raw`R = \frac{10 \, V_S}{\mathit{DFT}}`,
-  symbols: { R: 'spreading rate', V_S: 'solids by volume', '\\mathit{DFT}': 'dry film thickness' },
+  symbols: {
+    R: 'spreading rate, m²/L',
+    V_S: 'solids by volume, %',
+    '\\mathit{DFT}': 'dry film thickness, µm',
+  },
+  inSymbols: (input, output) => ({
+    R: output.spreadingRateM2PerL,
+    V_S: input.volumeSolidsPct,
+    '\\mathit{DFT}': input.dryFilmUm,
+  }),
   sources: [
     {
       source: coverageAnswer2003,

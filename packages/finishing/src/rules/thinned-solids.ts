@@ -59,6 +59,11 @@ export const thinnedSolidsRule = /* @__PURE__ */ defineRule(() => {
       V_S: 'solids by volume before',
       t: 'thinner added, as a fraction of the finish',
     },
+    inSymbols: (input, output) => ({
+      V_T: output.thinnedSolidsPct,
+      V_S: input.volumeSolidsPct,
+      t: input.thinnerPct / 100,
+    }),
     sources: [
       {
         source: finishingGuidebook2012,

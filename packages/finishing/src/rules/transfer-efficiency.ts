@@ -85,7 +85,11 @@ export const transferEfficiencyRule = /* @__PURE__ */ defineRule<TransferEfficie
       },
       compute: transferEfficiency,
       formula: String.raw`\ell = 1 - T`,
-      symbols: { '\\ell': 'lost, as a fraction', T: 'transfer efficiency' },
+      symbols: {
+        '\\ell': 'lost, as a fraction',
+        T: 'transfer efficiency, as a fraction',
+      },
+      inSymbols: (_, output) => ({ '\\ell': output.lossPct / 100, T: output.efficiencyPct / 100 }),
       sources: [
         {
           source: metalFurnitureCoatingRule,

@@ -95,6 +95,13 @@ export const vapourInRoomRule = /* @__PURE__ */ defineRule(() => ({
     M: 'molar mass, g/mol',
     V_R: 'volume of the room, m³',
   },
+  inSymbols: (input, output) => ({
+    C: output.concentrationPpm,
+    V: input.solventMl,
+    s: input.specificGravityRatio,
+    M: input.molarMassGPerMol,
+    V_R: input.roomVolumeM3,
+  }),
   requires: [
     {
       says: 'concentrationPpm between 0 and 1000000',

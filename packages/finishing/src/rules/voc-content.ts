@@ -114,13 +114,24 @@ export const vocContentRule = /* @__PURE__ */ defineRule(() => {
       vocLbPerGal: { label: 'Content to the US gallon', unit: 'lb/gal' },
     },
     compute: vocContent,
-    formula: String.raw`\mathit{VOC} = \frac{W_v - W_w - W_{ec}}{V - V_w - V_{ec}}, \qquad V_i = \frac{W_i}{\rho_i}`,
+    formula: String.raw`\mathit{VOC} = \frac{W_v - W_w - W_{ec}}{V - V_w - V_{ec}}, \qquad V_w = \frac{W_w}{\rho_w}, \qquad V_{ec} = \frac{W_{ec}}{\rho_{ec}}`,
     symbols: {
       '\\mathit{VOC}': 'content',
       'W_v, W_w, W_{ec}': 'mass of volatiles, water and exempt compounds',
-      'V, V_w, V_{ec}': 'volume of the coating, water and exempt compounds',
-      'V_i, W_i, \\rho_i': 'volume, mass and density of water or of exempt compounds',
+      'V, V_w, V_{ec}': 'volume of the coating, water and exempt compounds, L',
+      '\\rho_w, \\rho_{ec}': 'density of water and of the exempt compounds',
     },
+    inSymbols: (input, output) => ({
+      '\\mathit{VOC}': output.vocGPerL,
+      W_v: input.volatilesG,
+      W_w: input.waterG,
+      'W_{ec}': input.exemptG,
+      V: input.volumeMl / 1000,
+      V_w: input.waterG / input.waterDensityGPerL,
+      'V_{ec}': input.exemptG / input.exemptDensityGPerL,
+      '\\rho_w': input.waterDensityGPerL,
+      '\\rho_{ec}': input.exemptDensityGPerL,
+    }),
     requires: [
       {
         says: 'water and exempt compounds within all that evaporates',

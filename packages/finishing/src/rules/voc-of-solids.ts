@@ -63,6 +63,11 @@ export const vocOfSolidsRule = /* @__PURE__ */ defineRule(() => ({
   compute: vocOfSolids,
   formula: String.raw`S = \frac{C}{1 - C / D}`,
   symbols: { S: 'to a volume of solids', C: 'content of the liquid', D: 'density of the solvent' },
+  inSymbols: (input, output) => ({
+    S: output.perSolidsGPerL,
+    C: input.vocGPerL,
+    D: input.solventDensityGPerL,
+  }),
   requires: [
     {
       says: 'a content of at most 95 % of the density of the solvent',

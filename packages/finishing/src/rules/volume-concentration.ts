@@ -66,6 +66,11 @@ export const volumeConcentrationRule = /* @__PURE__ */ defineRule(() => ({
     C_m: 'concentration, mg/m³',
     M: 'molar mass, g/mol',
   },
+  inSymbols: (input, output) => ({
+    C_v: output.concentrationPpm,
+    C_m: input.concentrationMgPerM3,
+    M: input.molarMassGPerMol,
+  }),
   sources: [{ source: exposureLimitConversion, at: 'second formula: TLV in ppm', confirmed: 'text' }],
   examples: [
     {

@@ -76,6 +76,12 @@ export const volumeSolidsRule = /* @__PURE__ */ defineRule(() => ({
     '\\rho': 'density of the finish',
     '\\rho_v': 'density of what evaporates',
   },
+  inSymbols: (input, output) => ({
+    V_S: output.volumeSolidsPct / 100,
+    m_S: input.massSolidsPct / 100,
+    '\\rho': input.densityGPerL,
+    '\\rho_v': input.volatileDensityGPerL,
+  }),
   requires: [
     {
       says: 'what evaporates to leave at least 1 % by volume',

@@ -73,6 +73,11 @@ export const wetFilmRule = /* @__PURE__ */ defineRule(() => ({
     '\\mathit{DFT}': 'dry film thickness',
     V_S: 'solids by volume, as a fraction',
   },
+  inSymbols: (input, output) => ({
+    '\\mathit{WFT}': output.wetFilmUm,
+    '\\mathit{DFT}': input.dryFilmUm,
+    V_S: input.volumeSolidsPct / 100,
+  }),
   sources: [
     {
       source: finishingGuidebook2012,

@@ -56,6 +56,13 @@ export const wipingVarnishRule = /* @__PURE__ */ defineRule(() => ({
   compute: wipingVarnish,
   formula: String.raw`V_v = V_t = \frac{V}{2}, \qquad s = \frac{S}{2}`,
   symbols: { V_v: 'varnish', V_t: 'thinner', V: 'batch', s: 'solids of the mix', S: 'solids of the varnish' },
+  inSymbols: (input, output) => ({
+    V_v: output.varnishMl,
+    V_t: output.thinnerMl,
+    V: input.batchMl,
+    s: output.mixSolidsPct,
+    S: input.volumeSolidsPct,
+  }),
   sources: [],
   examples: [
     {

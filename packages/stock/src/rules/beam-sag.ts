@@ -46,6 +46,17 @@ export interface BeamSag {
   readonly sagMm: number;
 }
 
+/** k_b and k_s of each loading, Table 9-1. */
+const constantsByLoading = (): Readonly<Record<BeamLoading, readonly [bending: number, shear: number]>> => ({
+  'uniform-simple': [5 / 384, 1 / 8],
+  'uniform-clamped': [1 / 384, 1 / 8],
+  'midspan-simple': [1 / 48, 1 / 4],
+  'midspan-clamped': [1 / 192, 1 / 4],
+  'quarter-points-simple': [11 / 768, 1 / 8],
+  'uniform-cantilever': [1 / 8, 1 / 2],
+  'end-cantilever': [1 / 3, 1],
+});
+
 /**
  * How far a beam of one section sags when it is loaded: in the middle of its span, or at its free end.
  *
@@ -60,15 +71,7 @@ export interface BeamSag {
  * ```
  */
 export function beamSag(input: BeamSagInput): BeamSag {
-  const constants: Readonly<Record<BeamLoading, readonly [bending: number, shear: number]>> = {
-    'uniform-simple': [5 / 384, 1 / 8],
-    'uniform-clamped': [1 / 384, 1 / 8],
-    'midspan-simple': [1 / 48, 1 / 4],
-    'midspan-clamped': [1 / 192, 1 / 4],
-    'quarter-points-simple': [11 / 768, 1 / 8],
-    'uniform-cantilever': [1 / 8, 1 / 2],
-    'end-cantilever': [1 / 3, 1],
-  };
+  const constants = constantsByLoading();
   requireChoice('beamSag', 'loading', input?.loading, Object.keys(constants));
   requireInputs('beamSag', input, limits);
   const [bending, shear] = constants[input.loading];
@@ -133,15 +136,33 @@ export const beamSagRule = /* @__PURE__ */ defineRule<BeamSagInput, BeamSag>(() 
     sagMm: { label: 'Sag', unit: 'mm', help: 'At once; under a load that stays it grows.' },
   },
   compute: beamSag,
-  formula: String.raw`\delta = \frac{k_b W L^3}{E I} + \frac{k_s W L}{G A'}`,
+  formula: String.raw`\delta = \delta_b + \delta_s, \qquad \delta_b = \frac{k_b W L^3}{E I}, \qquad \delta_s = \frac{k_s W L}{G A'}`,
   symbols: {
-    'k_b, k_s': 'constants of the loading',
+    '\\delta': 'sag',
+    '\\delta_b, \\delta_s': 'sag from bending, and from shear',
+    'k_b, k_s': 'constants of the loading, from the table',
     W: 'whole load',
     L: 'span',
     E: 'modulus of elasticity',
     I: 'second moment of area',
     G: 'shear modulus',
     "A'": 'shear area',
+  },
+  inSymbols: (input, output) => {
+    const [bending, shear] = constantsByLoading()[input.loading];
+    return {
+      '\\delta': output.sagMm,
+      '\\delta_b': output.bendingSagMm,
+      '\\delta_s': output.shearSagMm,
+      k_b: bending,
+      k_s: shear,
+      W: input.loadN,
+      L: input.spanMm,
+      E: input.modulusOfElasticityMPa,
+      I: input.secondMomentMm4,
+      G: input.shearModulusMPa,
+      "A'": input.shearAreaMm2,
+    };
   },
   sources: [
     { source: woodHandbook2010, at: 'ch. 9, Eq. 9-2, as its text explains it', confirmed: 'text' },

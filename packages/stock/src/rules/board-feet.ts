@@ -75,6 +75,12 @@ export const boardFeetRule = /* @__PURE__ */ defineRule(() => {
     compute: boardFeet,
     formula: String.raw`V = \frac{\max(T, 1) \times W \times L}{12}`,
     symbols: { T: 'thickness in inches', W: 'width in inches', L: 'length in feet' },
+    inSymbols: (input, output) => ({
+      V: output.volumeBoardFt,
+      T: input.thicknessMm / 25.4,
+      W: input.widthMm / 25.4,
+      L: input.lengthMm / 304.8,
+    }),
     sources: [
       {
         source: navyEngineeringAid,

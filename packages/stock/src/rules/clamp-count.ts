@@ -86,6 +86,14 @@ export const clampCountRule = /* @__PURE__ */ defineRule(() => ({
     d: 'from pad to nearest glue line',
     s: 'spacing',
   },
+  inSymbols: (input, output) => ({
+    n: output.clampCount,
+    F: input.forceN,
+    f: input.clampForceN,
+    L: input.lengthMm,
+    d: input.spreadDepthMm,
+    s: output.spacingMm,
+  }),
   sources: [],
   examples: [
     {

@@ -66,6 +66,12 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
     compute: clampForce,
     formula: String.raw`F = p \, L \, T`,
     symbols: { F: 'force of all clamps', p: 'pressure', L: 'length of the joint', T: 'thickness' },
+    inSymbols: (input, output) => ({
+      F: output.forceN,
+      p: input.pressureMPa,
+      L: input.lengthMm,
+      T: input.thicknessMm,
+    }),
     valid: { pressureMPa: [0.689, 1.704] },
     sources: [
       column('that pressure times area is the force, and that every joint gets all of it'),
@@ -76,6 +82,11 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
       },
     ],
     examples: [
+      {
+        given: { pressureMPa: 0.7, lengthMm: 1800, thicknessMm: 40 },
+        expect: { forceN: '50400' },
+        from: { workedByHand: '0.7 × 1800 × 40 = 50400 N' },
+      },
       {
         given: { pressureMPa: 100 * PSI_IN_MPA, lengthMm: 254, thicknessMm: 25.4 },
         expect: { forceN: { printed: '1000', unit: 'lbf', times: LBF_IN_N } },

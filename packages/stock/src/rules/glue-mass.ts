@@ -74,7 +74,22 @@ export const glueMassRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { massG: { label: 'Glue to have ready', unit: 'g' } },
   compute: glueMass,
   formula: String.raw`m = \frac{n \, L \, T \, s}{1 - p}`,
-  symbols: { n: 'joints', L: 'length', T: 'thickness', s: 'spread', p: 'share lost' },
+  symbols: {
+    m: 'glue',
+    n: 'joints',
+    L: 'length, m',
+    T: 'thickness, m',
+    s: 'spread',
+    p: 'share lost',
+  },
+  inSymbols: (input, output) => ({
+    m: output.massG,
+    n: input.jointCount,
+    L: input.lengthMm / 1000,
+    T: input.thicknessMm / 1000,
+    s: input.spreadGPerM2,
+    p: input.lossPct / 100,
+  }),
   sources: [
     {
       source: glueSpreaderNote1952,

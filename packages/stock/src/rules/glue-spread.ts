@@ -51,6 +51,7 @@ export const glueSpreadRule = /* @__PURE__ */ defineRule(() => ({
   compute: glueSpread,
   formula: String.raw`s = \frac{453.59237}{92.90304} \, m`,
   symbols: { s: 'grams for a square metre', m: 'pounds for a thousand square feet' },
+  inSymbols: (input, output) => ({ s: output.spreadGPerM2, m: input.spreadLbPer1000Ft2 }),
   sources: [
     {
       source: nistSp811,

@@ -77,13 +77,21 @@ export const longTermSagRule = /* @__PURE__ */ defineRule<LongTermSagInput, Long
     creepMm: { label: 'Grown by', unit: 'mm' },
   },
   compute: longTermSag,
-  formula: String.raw`\Delta_T = K_{cr} \, \Delta_{LT} + \Delta_{ST}, \quad K_{cr} = 1.5 \text{ (seasoned)}, \; 2.0 \text{ (unseasoned)}`,
+  formula: String.raw`\Delta_T = K_{cr} \, \Delta_{LT} + \Delta_{ST}, \qquad \Delta_c = (K_{cr} - 1) \, \Delta_{LT}`,
   symbols: {
     '\\Delta_T': 'sag after years',
-    'K_{cr}': 'creep factor',
+    'K_{cr}': 'creep factor: 1.5 for seasoned wood, 2 for unseasoned',
     '\\Delta_{LT}': 'sag at once of what stays',
     '\\Delta_{ST}': 'sag at once of what comes and goes',
+    '\\Delta_c': 'what the years add',
   },
+  inSymbols: (input, output) => ({
+    '\\Delta_T': output.sagMm,
+    'K_{cr}': input.seasoning === 'seasoned' ? 1.5 : 2,
+    '\\Delta_{LT}': input.lastingSagMm,
+    '\\Delta_{ST}': input.passingSagMm,
+    '\\Delta_c': output.creepMm,
+  }),
   sources: [
     {
       source: creepAnswer,

@@ -122,16 +122,40 @@ export const overhangSagRule = /* @__PURE__ */ defineRule(() => ({
   outputs: { endSagMm: { label: 'Sag of the end', unit: 'mm', help: 'Negative where the end rises.' } },
   compute: overhangSag,
   formula: String.raw`\begin{aligned}
-\delta = {} & P \left( \frac{a^2 (L + a)}{3 E I} + \frac{a (L + a)}{L G A'} \right) \\
-& + w \left( \frac{a \, (4 a^2 L + 3 a^3 - L^3)}{24 E I} + \frac{a^2 (L + a)}{2 L G A'} \right)
+\delta &= \delta_P + \delta_w \\
+\delta_P &= P \left( \frac{a^2 (L + a)}{3 E I} + \frac{a (L + a)}{L G A'} \right) \\
+\delta_w &= w \left( \frac{a \, (4 a^2 L + 3 a^3 - L^3)}{24 E I} + \frac{a^2 (L + a)}{2 L G A'} \right)
 \end{aligned}`,
   symbols: {
+    '\\delta': 'sag of the end',
+    '\\delta_P, \\delta_w': 'from the load at the end, and from the spread load, mm',
     P: 'load at the end',
     w: 'spread load',
     L: 'span',
     a: 'overhang',
     'E, G': 'modulus of elasticity, shear modulus',
     "I, A'": 'second moment of area, shear area',
+  },
+  inSymbols: (input, output) => {
+    const { endLoadN, spreadLoadNPerMm, spanMm, overhangMm } = input;
+    const bendingNMm2 = input.modulusOfElasticityMPa * input.secondMomentMm4;
+    const shearN = input.shearModulusMPa * input.shearAreaMm2;
+    const reach = overhangMm * (spanMm + overhangMm);
+    const moment = overhangMm * (4 * overhangMm ** 2 * spanMm + 3 * overhangMm ** 3 - spanMm ** 3);
+    return {
+      '\\delta': output.endSagMm,
+      '\\delta_P': endLoadN * ((overhangMm * reach) / (3 * bendingNMm2) + reach / (spanMm * shearN)),
+      '\\delta_w':
+        spreadLoadNPerMm * (moment / (24 * bendingNMm2) + (overhangMm * reach) / (2 * spanMm * shearN)),
+      P: endLoadN,
+      w: spreadLoadNPerMm,
+      L: spanMm,
+      a: overhangMm,
+      E: input.modulusOfElasticityMPa,
+      G: input.shearModulusMPa,
+      I: input.secondMomentMm4,
+      "A'": input.shearAreaMm2,
+    };
   },
   sources: [
     {

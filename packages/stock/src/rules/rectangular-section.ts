@@ -83,6 +83,13 @@ export const rectangularSectionRule = /* @__PURE__ */ defineRule(() => {
     compute: rectangularSection,
     formula: String.raw`I = \frac{(b - d) \, h^3}{12}, \qquad A' = \frac{5}{6} \, (b - d) \, h`,
     symbols: { b: 'width', d: 'holes together', h: 'depth', I: 'second moment of area', "A'": 'shear area' },
+    inSymbols: (input, output) => ({
+      I: output.secondMomentMm4,
+      "A'": output.shearAreaMm2,
+      b: input.widthMm,
+      d: input.holesMm,
+      h: input.depthMm,
+    }),
     requires: [
       { says: 'Holes narrower than the width.', holds: ({ widthMm, holesMm }) => holesMm < widthMm },
     ],

@@ -66,8 +66,27 @@ export const surfaceMeasureRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   compute: surfaceMeasure,
-  formula: String.raw`SM = \frac{W \times \lfloor L \rfloor}{12} \text{, to the nearest whole}`,
-  symbols: { SM: 'surface measure', W: 'width in inches', '\\lfloor L \\rfloor': 'whole feet of length' },
+  formula: String.raw`M = \frac{W \lfloor L \rfloor}{12}, \qquad \mathit{SM} = \left\lfloor M + \tfrac{1}{2} \right\rfloor, \qquad H = \left\lceil M - \tfrac{1}{2} \right\rceil`,
+  symbols: {
+    M: 'before rounding, ft²',
+    '\\mathit{SM}': 'surface measure',
+    H: 'the same, halves taken down',
+    W: 'width, in',
+    L: 'length, ft, of which whole feet count',
+  },
+  inSymbols: (input, output) => {
+    // Without what conversion leaves in the last digits, which would turn a whole foot into less.
+    const tidy = (value: number) => Math.round(value * 1e9) / 1e9;
+    const widthIn = tidy(input.widthMm / 25.4);
+    const lengthFt = tidy(input.lengthMm / 304.8);
+    return {
+      M: tidy((widthIn * Math.floor(lengthFt)) / 12),
+      '\\mathit{SM}': output.surfaceFt2,
+      H: output.halfDownFt2,
+      W: widthIn,
+      L: lengthFt,
+    };
+  },
   sources: [
     {
       source: hardwoodMeasurementPage,

@@ -86,12 +86,17 @@ export const bundleDiameterRule = /* @__PURE__ */ defineRule(() => {
       },
     },
     compute: bundleDiameter,
-    formula: String.raw`D = k_n \, d, \qquad k_1 = 1, \; k_2 = 2, \; k_3 = 1 + \tfrac{2}{\sqrt{3}}, \; \ldots`,
+    formula: String.raw`D = k_n \, d`,
     symbols: {
       D: 'diameter of the hole',
       d: 'diameter of a cable',
-      k_n: 'diameter of the smallest circle around n circles of diameter 1',
+      k_n: 'diameter of the smallest circle around n circles of diameter 1: 1, 2, 2.155 and so on',
     },
+    inSymbols: (input, output) => ({
+      D: output.bundleDiameterMm,
+      d: input.cableDiameterMm,
+      k_n: ratios[input.cableCount - 1] as number,
+    }),
     sources: [
       {
         source: circlePackings1998,

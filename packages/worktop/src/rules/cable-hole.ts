@@ -67,11 +67,22 @@ export const cableHoleRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { holeDiameterMm: { label: 'Least diameter of the hole', unit: 'mm' } },
   compute: cableHole,
-  formula: String.raw`D = \max\left(d_1 + d_2, \; \sqrt{\frac{d_1^2 + d_2^2 + \cdots}{f}}\right)`,
+  formula: String.raw`D = \max\left(d_1 + d_2, \; \sqrt{\frac{S}{f}}\right), \qquad S = d_1^2 + d_2^2 + \cdots`,
   symbols: {
     D: 'diameter of the hole',
-    'd_1, d_2': 'diameters of the cables, the thickest first',
+    'd_1, d_2': 'diameters of the cables, the thickest first, mm',
+    S: 'squares of all diameters together, mm²',
     f: 'share of the area that they may take up',
+  },
+  inSymbols: ({ cableDiametersMm, mostFillPct }, output) => {
+    const [thickest = 0, next = 0] = [...cableDiametersMm].sort((a, b) => b - a);
+    return {
+      D: output.holeDiameterMm,
+      d_1: thickest,
+      d_2: next,
+      S: cableDiametersMm.reduce((sum, diameter) => sum + diameter ** 2, 0),
+      f: mostFillPct / 100,
+    };
   },
   sources: [
     {

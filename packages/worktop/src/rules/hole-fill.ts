@@ -61,8 +61,18 @@ export const holeFillRule = /* @__PURE__ */ defineRule(() => ({
     },
   },
   compute: holeFill,
-  formula: String.raw`f = \frac{d_1^2 + d_2^2 + \cdots}{D^2}`,
-  symbols: { f: 'share of the area', 'd_1, d_2': 'diameters of the cables', D: 'diameter of the hole' },
+  formula: String.raw`f = \frac{S}{D^2}, \qquad S = d_1^2 + d_2^2 + \cdots`,
+  symbols: {
+    f: 'share of the area',
+    S: 'squares of all diameters together, mm²',
+    'd_1, d_2': 'diameters of the cables',
+    D: 'diameter of the hole',
+  },
+  inSymbols: (input, output) => ({
+    f: output.fillPct / 100,
+    S: input.cableDiametersMm.reduce((sum, diameter) => sum + diameter ** 2, 0),
+    D: input.holeDiameterMm,
+  }),
   sources: [
     {
       source: euclidElements,
