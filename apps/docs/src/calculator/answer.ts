@@ -2,7 +2,14 @@ import { type AnyRule, checkRange, type Unit } from '@scantling/rules';
 import type { AnyCalculation, Fields, Figure, Outcome, Step } from './calculation.ts';
 import { notAChoice, withUnit } from './field.ts';
 import { type ReadForm, readForm, singleFields, type Texts } from './form.ts';
-import { isLengthUnit, LENGTH_UNIT, type LengthUnit, lengthNumber, printOtherwise } from './lengths.ts';
+import {
+  isLengthUnit,
+  LENGTH_UNIT,
+  type LengthUnit,
+  lengthNumber,
+  printLength,
+  printOtherwise,
+} from './lengths.ts';
 import { printResult } from './numbers.ts';
 
 /** One result as people read it. */
@@ -66,6 +73,17 @@ const rangeNotes = (steps: readonly Step[], ranges: Ranges): string[] =>
     return card ? checkRange(card, given).map(({ message }) => message) : [];
   });
 
+/** The answer with this outcome. */
+export function withOutcome<A extends Pick<Answer, 'computed' | 'lengthUnit'>>(
+  shown: A,
+  outcome: Outcome,
+  ranges: Ranges,
+) {
+  const results = outcome.figures.map((figure) => printFigure(figure, shown.lengthUnit));
+  const notes = new Set([...(outcome.notes ?? []), ...rangeNotes(outcome.steps, ranges)]);
+  return { ...shown, results, computed: shown.computed && { ...shown.computed, outcome }, notes: [...notes] };
+}
+
 /** Reads the fields of a calculator, computes, and puts everything into words. Needs no page. */
 export function answer(calculation: AnyCalculation, texts: Texts, ranges: Ranges = {}): Answer {
   const chosen = texts[LENGTH_UNIT] ?? 'mm';
@@ -76,10 +94,8 @@ export function answer(calculation: AnyCalculation, texts: Texts, ranges: Ranges
   if (Object.keys(problems).length > 0) return { ...about, results: [], computed: null, notes: [] };
 
   try {
-    const outcome: Outcome = calculation.compute(values);
-    const results = outcome.figures.map((figure) => printFigure(figure, lengthUnit));
-    const notes = new Set([...(outcome.notes ?? []), ...rangeNotes(outcome.steps, ranges)]);
-    return { ...about, results, computed: { values, outcome }, notes: [...notes] };
+    const outcome = calculation.compute(values, (mm) => printLength(mm, lengthUnit));
+    return withOutcome({ ...about, computed: { values, outcome } }, outcome, ranges);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const notes = [inWords(error.message, calculation.fields, texts)];

@@ -98,7 +98,12 @@ export interface Outcome {
   /** What can hurt, besides what the rules say of it. The page shows those of the first answer. */
   readonly cautions?: readonly string[];
   readonly steps: readonly Step[];
+  /** What takes its time, or has to be loaded first: gives the outcome that takes the place of this one. */
+  readonly later?: () => Promise<Outcome>;
 }
+
+/** A length with its unit, in the unit that was chosen. */
+export type Say = (mm: number) => string;
 
 /** Texts of the fields to begin with; of rows, one object each. */
 export type FirstTexts = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
@@ -108,7 +113,7 @@ export interface Calculation<F extends Fields = Fields> {
   readonly fields: F;
   readonly first: FirstTexts;
   /** @throws RangeError where the values do not go together: its message is shown. */
-  compute(values: Values<F>): Outcome;
+  compute(values: Values<F>, say: Say): Outcome;
 }
 
 /** A calculator for one job at the bench, which may use several rules. */

@@ -1,4 +1,4 @@
-import { type Answer, answer, type Ranges, type Result } from './answer.ts';
+import { type Answer, answer, type Ranges, type Result, withOutcome } from './answer.ts';
 import type { AnyCalculation } from './calculation.ts';
 import { linkedTexts, restateLengths, type Texts } from './form.ts';
 import { isLengthUnit, LENGTH_UNIT, type LengthUnit, readLength } from './lengths.ts';
@@ -168,8 +168,7 @@ class LiveCalculator extends HTMLElement {
   #show() {
     const texts = this.#texts();
     this.#answer = answer(this.#calculation, texts, this.#ranges);
-    const { lengths, results, computed } = this.#answer;
-    if (results.length > 0) this.#results = results;
+    const { lengths } = this.#answer;
     for (const select of this.querySelectorAll<HTMLSelectElement>('[data-fills]')) {
       const text = texts[select.dataset.fills ?? ''] ?? '';
       if (select.value === text) continue;
@@ -183,8 +182,14 @@ class LiveCalculator extends HTMLElement {
       const length = lengths[line.dataset.also ?? ''];
       line.textContent = length ? `= ${length}` : '';
     }
-    this.classList.toggle('stale', computed === null);
     this.#part('.done').textContent = '';
+    this.#showAnswer();
+  }
+
+  #showAnswer() {
+    const { results, computed } = this.#answer;
+    if (results.length > 0) this.#results = results;
+    this.classList.toggle('stale', computed === null);
     patch(this.#part('.figures'), resultPieces(this.#answer, this.#results));
     patch(this.#part('.notes'), notePieces(this.#answer));
     if (computed) {
@@ -193,6 +198,15 @@ class LiveCalculator extends HTMLElement {
       if (drawing) patch(this.#part('.drawing'), drawingPieces(drawing));
     }
     this.dispatchEvent(new CustomEvent('answer', { bubbles: true, detail: this.#answer }));
+    this.#showLater(this.#answer);
+  }
+
+  /** What comes later is shown if nothing was changed meanwhile. */
+  async #showLater(shown: Answer) {
+    const outcome = await shown.computed?.outcome.later?.();
+    if (!outcome || this.#answer !== shown) return;
+    this.#answer = withOutcome(shown, outcome, this.#ranges);
+    this.#showAnswer();
   }
 
   #showProblems() {
