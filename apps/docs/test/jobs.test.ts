@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../src/calculator/answer.ts';
-import { flatTexts, linkedTexts, restateLengths, type Texts } from '../src/calculator/form.ts';
+import { flatTexts, linkedTexts, linkOf, restateLengths, type Texts } from '../src/calculator/form.ts';
 import { LENGTH_UNIT } from '../src/calculator/lengths.ts';
 import { rangesOf } from '../src/calculator/ranges.ts';
 import { withRowAdded, withRowRemoved } from '../src/calculator/rows.ts';
@@ -71,7 +71,7 @@ describe.each(jobs.map(({ name, job }) => [name, job] as const))('%s', (_name, j
 });
 
 describe('rows', () => {
-  const job = jobs.find(({ name }) => name === 'board-feet')?.job;
+  const job = jobs.find(({ name }) => name === 'lumber')?.job;
   if (!job) throw new Error('The test needs a calculator with rows.');
   const first = flatTexts(job.first);
 
@@ -86,10 +86,10 @@ describe('rows', () => {
     const text = fc.string({ maxLength: 40 });
     const row = fc.record({ thicknessMm: text, widthMm: text, lengthMm: text, count: text });
     fc.assert(
-      fc.property(fc.array(row, { minLength: 1, maxLength: 30 }), (boards) => {
-        const texts: Texts = { ...flatTexts({ boards }), [LENGTH_UNIT]: 'in' };
-        const link = new URLSearchParams(texts);
-        expect(linkedTexts(job.fields, first, new URLSearchParams(`${link}`))).toEqual(texts);
+      fc.property(fc.array(row, { maxLength: 30 }), text, (boards, extraPct) => {
+        const texts: Texts = { ...flatTexts({ boards, extraPct, boardFtPrice: '' }), [LENGTH_UNIT]: 'in' };
+        const link = new URLSearchParams(linkOf(job.fields, texts));
+        expect(linkedTexts(job.fields, first, link)).toEqual(texts);
       }),
     );
   });

@@ -1,6 +1,6 @@
 import { type Answer, answer, type Ranges, type Result, withOutcome } from './answer.ts';
 import type { AnyCalculation } from './calculation.ts';
-import { linkedTexts, restateLengths, type Texts } from './form.ts';
+import { linkedTexts, linkOf, restateLengths, type Texts } from './form.ts';
 import { isLengthUnit, LENGTH_UNIT, type LengthUnit, readLength } from './lengths.ts';
 import { loadCalculation } from './load.ts';
 import { patch } from './piece.ts';
@@ -123,7 +123,7 @@ class LiveCalculator extends HTMLElement {
     }
     this.#lengthUnit = chosen;
     this.#show();
-    this.#setLink(`?${new URLSearchParams(this.#texts())}`);
+    this.#setLink(linkOf(this.#calculation.fields, this.#texts()));
   }
 
   #pressed(target: HTMLElement) {

@@ -114,11 +114,20 @@ export function linkedTexts(fields: Fields, first: Texts, link: URLSearchParams)
   const known = [...link].filter(
     ([name]) => name === LENGTH_UNIT || isSingle(name) || inRows(name) !== undefined,
   );
-  // Of rows that the link speaks of, all are its own.
-  const taken = new Set(known.map(([name]) => inRows(name)));
+  // Of rows that the link speaks of, all are its own; where it names them alone there are none.
+  const none = [...link].flatMap(([name]) => (fields[name]?.kind === 'rows' ? [name] : []));
+  const taken = new Set([...none, ...known.map(([name]) => inRows(name))]);
   const kept = Object.entries(first).filter(([name]) => !taken.has(inRows(name)) || !inRows(name));
   return Object.fromEntries([
     ...kept,
     ...known.map(([name, text]) => [name, text.slice(0, LONGEST_TEXT)] as const),
   ]);
+}
+
+/** The link that brings back what a form says. */
+export function linkOf(fields: Fields, texts: Texts): string {
+  const none = Object.entries<Field>(fields).flatMap(([name, field]) =>
+    field.kind === 'rows' && countRows(name, field, texts) === 0 ? [[name, ''] as const] : [],
+  );
+  return `?${new URLSearchParams({ ...texts, ...Object.fromEntries(none) })}`;
 }

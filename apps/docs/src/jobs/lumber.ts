@@ -28,18 +28,42 @@ export default defineJob({
         count: { kind: 'number', label: 'How many', unit: '1', min: 1, max: 10_000, integer: true },
       },
     },
+    boardFtPrice: {
+      kind: 'number',
+      label: 'Price of a board foot',
+      unit: '¤',
+      min: 0,
+      max: 100_000,
+      blank: true,
+      help: 'In any currency; may be left blank.',
+    },
+    extraPct: {
+      kind: 'number',
+      label: 'Bought on top for waste',
+      unit: '%',
+      min: 0,
+      max: 200,
+      help: 'Of what these boards come to.',
+    },
   },
   first: {
     boards: [
       { thicknessMm: '2 in', widthMm: '9 in', lengthMm: '10 ft', count: '2' },
       { thicknessMm: '1 in', widthMm: '6 in', lengthMm: '8 ft', count: '5' },
     ],
+    boardFtPrice: '9.50',
+    extraPct: '20',
   },
-  compute({ boards }) {
+  compute({ boards, boardFtPrice, extraPct }) {
     const tally = tallyLumber({ boards });
+    const bought = tally.soldBoardFt * (1 + extraPct / 100);
     return {
       figures: [
         { name: 'soldBoardFt', label: 'As hardwood is sold', value: tally.soldBoardFt, unit: 'bd ft' },
+        { name: 'boughtBoardFt', label: 'To buy, with waste', value: bought, unit: 'bd ft' },
+        ...(boardFtPrice === null
+          ? []
+          : [{ name: 'totalPrice', label: 'Price of it', value: bought * boardFtPrice, unit: '¤' as const }]),
         { name: 'nominalBoardFt', label: 'By nominal sizes', value: tally.nominalBoardFt, unit: 'bd ft' },
         { name: 'volumeM3', label: 'Wood that is there', value: tally.volumeM3, unit: 'm³' },
       ],
