@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answer } from '../src/calculator/answer.ts';
-import { flatTexts, linkedTexts, linkOf, restateLengths, type Texts } from '../src/calculator/form.ts';
+import {
+  flatTexts,
+  linkedTexts,
+  linkOf,
+  restateLengths,
+  singleFields,
+  type Texts,
+} from '../src/calculator/form.ts';
 import { LENGTH_UNIT } from '../src/calculator/lengths.ts';
 import { rangesOf } from '../src/calculator/ranges.ts';
 import { withRowAdded, withRowRemoved } from '../src/calculator/rows.ts';
@@ -47,6 +54,9 @@ describe.each(jobs.map(({ name, job }) => [name, job] as const))('%s', (_name, j
           expect(Object.keys(problems).length + notes.length).toBeGreaterThan(0);
           return;
         }
+        // A name is shown as it was typed.
+        if (singleFields(job.fields, first).some(([one, field]) => one === name && field.kind === 'text'))
+          return;
         expect(answerText(job.title, shown)).not.toMatch(/\b(NaN|Infinity|undefined|null)\b|[-−]0\b(?![.,])/);
       }),
       { numRuns: 60 },

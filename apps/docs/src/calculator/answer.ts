@@ -84,6 +84,17 @@ export function withOutcome<A extends Pick<Answer, 'computed' | 'lengthUnit'>>(
   return { ...shown, results, computed: shown.computed && { ...shown.computed, outcome }, notes: [...notes] };
 }
 
+/** The answer where a function refuses the values; any other error is a fault of ours, and thrown on. */
+export function refused(
+  shown: Pick<Answer, 'problems' | 'lengths' | 'lengthUnit'>,
+  error: unknown,
+  fields: Fields,
+  texts: Texts,
+): Answer {
+  if (!(error instanceof RangeError)) throw error;
+  return { ...shown, results: [], computed: null, notes: [inWords(error.message, fields, texts)] };
+}
+
 /** Reads the fields of a calculator, computes, and puts everything into words. Needs no page. */
 export function answer(calculation: AnyCalculation, texts: Texts, ranges: Ranges = {}): Answer {
   const chosen = texts[LENGTH_UNIT] ?? 'mm';
@@ -97,8 +108,6 @@ export function answer(calculation: AnyCalculation, texts: Texts, ranges: Ranges
     const outcome = calculation.compute(values, (mm) => printLength(mm, lengthUnit));
     return withOutcome({ ...about, computed: { values, outcome } }, outcome, ranges);
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    const notes = [inWords(error.message, calculation.fields, texts)];
-    return { ...about, results: [], computed: null, notes };
+    return refused(about, error, calculation.fields, texts);
   }
 }

@@ -1,4 +1,4 @@
-import { type Answer, answer, type Ranges, type Result, withOutcome } from './answer.ts';
+import { type Answer, answer, type Ranges, type Result, refused, withOutcome } from './answer.ts';
 import type { AnyCalculation } from './calculation.ts';
 import { linkedTexts, linkOf, restateLengths, type Texts } from './form.ts';
 import { isLengthUnit, LENGTH_UNIT, type LengthUnit, readLength } from './lengths.ts';
@@ -39,7 +39,7 @@ class LiveCalculator extends HTMLElement {
     this.#ranges = JSON.parse(this.dataset.ranges ?? '{}');
     this.#first = this.#texts();
     this.#answer = answer(this.#calculation, this.#first, this.#ranges);
-    this.#results = this.#answer.results;
+    this.#results = this.#builtResults();
     this.#listen();
     const link = new URLSearchParams(location.search);
     if (link.size > 0) {
@@ -75,6 +75,19 @@ class LiveCalculator extends HTMLElement {
       set: (moved) => this.#take({ ...this.#texts(), ...moved }),
     });
   }
+
+  /** The results that the page came with: their names and labels. */
+  #builtResults = (): Result[] =>
+    [...this.querySelectorAll<HTMLElement>('.result')].map((result) => {
+      const place = result.querySelector<HTMLElement>('[data-result]');
+      return {
+        name: place?.dataset.result ?? '',
+        label: result.querySelector('.label')?.textContent ?? '',
+        text: '',
+        otherwise: '',
+        words: place?.classList.contains('words') ?? false,
+      };
+    });
 
   #part = (selector: string) => this.querySelector(selector) as HTMLElement;
 
@@ -189,7 +202,12 @@ class LiveCalculator extends HTMLElement {
   #showAnswer() {
     const { results, computed } = this.#answer;
     if (results.length > 0) this.#results = results;
-    this.classList.toggle('stale', computed === null);
+    const waits = computed?.outcome.later !== undefined && results.length === 0;
+    this.classList.toggle('stale', computed === null || waits);
+    if (waits) {
+      this.#showLater(this.#answer);
+      return;
+    }
     patch(this.#part('.figures'), resultPieces(this.#answer, this.#results));
     patch(this.#part('.notes'), notePieces(this.#answer));
     if (computed) {
@@ -203,9 +221,13 @@ class LiveCalculator extends HTMLElement {
 
   /** What comes later is shown if nothing was changed meanwhile. */
   async #showLater(shown: Answer) {
-    const outcome = await shown.computed?.outcome.later?.();
-    if (!outcome || this.#answer !== shown) return;
-    this.#answer = withOutcome(shown, outcome, this.#ranges);
+    const later = shown.computed?.outcome.later;
+    if (!later) return;
+    const refusal = (error: unknown): Answer =>
+      refused(shown, error, this.#calculation.fields, this.#texts());
+    const next = await later().then((outcome) => withOutcome(shown, outcome, this.#ranges), refusal);
+    if (this.#answer !== shown) return;
+    this.#answer = next;
     this.#showAnswer();
   }
 

@@ -1,8 +1,48 @@
-import { cutBars } from '@scantling/stock';
-import { defineJob } from '../calculator/calculation.ts';
+import { type CutBars, type CutBarsInput, cutBars } from '@scantling/stock';
+import { defineJob, type Outcome } from '../calculator/calculation.ts';
+import { asking } from '../workers/ask.ts';
 
 const count = { kind: 'number', label: 'How many', unit: '1', min: 1, max: 1000, integer: true } as const;
 const name = { kind: 'text', label: 'Name', longest: 60 } as const;
+
+const ask = asking<CutBarsInput, CutBars>(
+  () => new Worker(new URL('../workers/cut-bars.ts', import.meta.url), { type: 'module' }),
+);
+
+function inWords(plan: CutBars): Outcome {
+  return {
+    figures: [
+      { name: 'totalPrice', label: 'Price', value: plan.totalPrice, unit: '¤' },
+      { name: 'buy', label: 'Buy', text: plan.buy.map((bar) => `${bar.count} × ${bar.name}`).join(', ') },
+      { name: 'longestOffcutMm', label: 'Longest offcut', value: plan.longestOffcutMm, unit: 'mm' },
+    ],
+    tables: [
+      {
+        caption: 'How to cut them',
+        columns: [
+          { label: 'Bars' },
+          { label: 'of' },
+          { label: 'Length', unit: 'mm' },
+          { label: 'Pieces, in order' },
+          { label: 'Offcut', unit: 'mm' },
+        ],
+        rows: plan.bars.map((bar) => [
+          bar.count,
+          bar.name,
+          bar.lengthMm,
+          bar.pieces.map((piece) => piece.name).join(', ') || 'stays whole',
+          bar.offcutMm,
+        ]),
+      },
+    ],
+    reasons: [
+      plan.proven
+        ? 'Proven: no way of buying and cutting costs less.'
+        : `Not proven to be the least: none can cost less than ${plan.boundPrice}.`,
+    ],
+    steps: [],
+  };
+}
 
 export default defineJob({
   title: 'Cut bars',
@@ -63,7 +103,7 @@ export default defineJob({
     longestCarriedMm: '',
   },
   compute({ parts, bars, kerfMm, endTrimMm, longestCarriedMm }) {
-    const plan = cutBars({
+    const question: CutBarsInput = {
       parts: parts.map((part, i) => ({ ...part, name: part.name || `part ${i + 1}` })),
       bars: bars.map(({ available, ...bar }, i) => ({
         ...bar,
@@ -73,38 +113,9 @@ export default defineJob({
       kerfMm,
       endTrimMm,
       ...(longestCarriedMm === null ? {} : { longestCarriedMm }),
-    });
-    return {
-      figures: [
-        { name: 'totalPrice', label: 'Price', value: plan.totalPrice, unit: '¤' },
-        { name: 'buy', label: 'Buy', text: plan.buy.map((bar) => `${bar.count} × ${bar.name}`).join(', ') },
-        { name: 'longestOffcutMm', label: 'Longest offcut', value: plan.longestOffcutMm, unit: 'mm' },
-      ],
-      tables: [
-        {
-          caption: 'How to cut them',
-          columns: [
-            { label: 'Bars' },
-            { label: 'of' },
-            { label: 'Length', unit: 'mm' },
-            { label: 'Pieces, in order' },
-            { label: 'Offcut', unit: 'mm' },
-          ],
-          rows: plan.bars.map((bar) => [
-            bar.count,
-            bar.name,
-            bar.lengthMm,
-            bar.pieces.map((piece) => piece.name).join(', ') || 'stays whole',
-            bar.offcutMm,
-          ]),
-        },
-      ],
-      reasons: [
-        plan.proven
-          ? 'Proven: no way of buying and cutting costs less.'
-          : `Not proven to be the least: none can cost less than ${plan.boundPrice}.`,
-      ],
-      steps: [],
     };
+    // To prove a least price may take up to a second: an open page has it done by a worker.
+    if (import.meta.env.SSR) return inWords(cutBars(question));
+    return { figures: [], steps: [], later: async () => inWords(await ask(question)) };
   },
 });
