@@ -8,12 +8,12 @@ export type FieldValue = number | readonly number[] | string | null;
 
 const LONGEST_LIST = 2000;
 
-/** A unit as people say it: `1/%` is "per %". */
-export const unitInWords = (unit: Unit): string => unit.replace(/^1\//, 'per ');
+/** A unit as people say it: `1/%` is "per %"; a price is in whatever money its reader pays with. */
+export const unitInWords = (unit: Unit): string => (unit === '¤' ? '' : unit.replace(/^1\//, 'per '));
 
 /** A printed number with its unit. */
 export const withUnit = (text: string, unit: Unit): string =>
-  unit === '1' ? text : `${text} ${unitInWords(unit)}`;
+  unit === '1' || unit === '¤' ? text : `${text} ${unitInWords(unit)}`;
 
 /** The allowed range as people read it. */
 export function limitsText(

@@ -53,7 +53,7 @@ function tablePiece({ caption, columns, rows }: Table, lengthUnit: LengthUnit): 
     piece(
       'th',
       { scope: 'col' },
-      unit && unit !== '1' && unit !== 'mm' ? `${label}, ${unitInWords(unit)}` : label,
+      unit && !['1', '¤', 'mm'].includes(unit) ? `${label}, ${unitInWords(unit)}` : label,
     ),
   );
   const lines = rows.map((row) =>

@@ -1,33 +1,36 @@
 import { jarHeight, jarMarks, mixByParts } from '@scantling/finishing';
-import { defineJob } from '../calculator/calculation.ts';
+import { type Drawing, defineJob } from '../calculator/calculation.ts';
 import { piece } from '../calculator/piece.ts';
+import { label } from '../drawing/marks.ts';
+import { SHEET_WIDTH, short, viewOf } from '../drawing/sheet.ts';
 
-/** The jar in the drawing: as tall as the mix stands in it and a fifth more. */
-function jar(names: readonly string[], heights: readonly number[], diameterMm: number) {
-  const full = heights.at(-1) ?? 0;
-  const [width, height] = [110, 150];
-  const y = (mm: number) => height * (1 - mm / (1.2 * full));
+/** The jar in section, as wide as it is tall in its proportion, with a mark for each liquid. */
+function jar(names: readonly string[], heightsMm: readonly number[], diameterMm: number): Drawing {
+  const fullMm = heightsMm.at(-1) ?? 0;
+  const view = viewOf({ left: 20, top: 14, width: 190, height: 190 }, 0, 0, diameterMm, 1.15 * fullMm);
+  const [left, right] = [view.at(0, 0)[0], view.at(diameterMm, 0)[0]];
+  const heightOf = (mm: number) => view.at(0, mm)[1];
+  // Names keep clear of each other where a layer is thin.
+  const lettered: number[] = [];
+  for (const mm of heightsMm) lettered.push(Math.min(heightOf(mm) + 5, (lettered.at(-1) ?? 999) - 20));
   return {
-    title: `A jar ${diameterMm} mm wide with a mark for each liquid, the first at the bottom: ${names.join(', ')}.`,
-    box: [-14, -14, 350, height + 28] as const,
+    title: `A jar with a mark for each liquid, from the bottom: ${names.join(', ')}.`,
+    box: [0, 0, SHEET_WIDTH, 220],
     shapes: [
-      ...heights.map((mm, i) =>
-        piece('rect', {
-          class: i % 2 ? 'wash' : 'wash half',
-          x: 0,
-          y: y(mm),
-          width,
-          height: y(heights[i - 1] ?? 0) - y(mm),
+      piece('path', {
+        class: 'wood',
+        d: `M${short(left)} ${short(heightOf(fullMm))}H${short(right)}V${short(heightOf(0))}H${short(left)}Z`,
+      }),
+      piece('path', {
+        class: 'outline',
+        d: `M${short(left)} ${short(heightOf(1.15 * fullMm))}V${short(heightOf(0))}H${short(right)}V${short(heightOf(1.15 * fullMm))}`,
+      }),
+      ...heightsMm.flatMap((mm, i) => [
+        piece('path', {
+          class: 'thin',
+          d: `M${short(left)} ${short(heightOf(mm))}H${short(right)}L${short(right + 22)} ${short((lettered[i] ?? 0) - 5)}`,
         }),
-      ),
-      piece('path', { class: 'outline', d: `M0 0V${height}H${width}V0` }),
-      ...heights.flatMap((mm, i) => [
-        piece('path', { class: 'dimension-line', d: `M0 ${y(mm)}H${width + 14}` }),
-        piece(
-          'text',
-          { class: 'lettering', x: width + 20, y: y(mm) + 5 },
-          `${i + 1}  ${names[i]?.slice(0, 24)}`,
-        ),
+        label([right + 28, lettered[i] ?? 0], `${i + 1}: ${names[i]?.slice(0, 22)}`, 'start'),
       ]),
     ],
   };

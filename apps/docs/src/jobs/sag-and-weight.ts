@@ -1,8 +1,48 @@
 import { panelMass } from '@scantling/movement';
 import { longTermSag, topSag } from '@scantling/stock';
-import { defineJob } from '../calculator/calculation.ts';
+import { type Drawing, defineJob } from '../calculator/calculation.ts';
+import { piece } from '../calculator/piece.ts';
+import { along } from '../drawing/axis.ts';
+import { dimension, leader } from '../drawing/dimension.ts';
+import { SHEET_WIDTH, short } from '../drawing/sheet.ts';
 
 const GRAVITY = 9.80665;
+
+/** The top from the front on its two supports, its sag drawn larger than it is. */
+function sideView(
+  lengthMm: number,
+  supportsMm: readonly number[],
+  loadsMm: readonly number[],
+  lowest: { atMm: number; text: string },
+  length: string,
+): Drawing {
+  const at = along(0, lengthMm, 30, SHEET_WIDTH - 30);
+  const [top, under] = [62, 84];
+  const supports = supportsMm.map((mm) => `M${short(at(mm))} ${under}l-13 24h26z`).join('');
+  const arrows = loadsMm.map((mm) => `M${short(at(mm))} ${top}l-4 -11h8z`).join('');
+  const shafts = loadsMm.map((mm) => `M${short(at(mm))} ${top - 11}v-26`).join('');
+  const low = Math.min(Math.max(lowest.atMm, 0), lengthMm);
+  return {
+    title: 'The top from the front on its two supports, with its loads and the place where it sags the most.',
+    box: [0, 0, SHEET_WIDTH, 178],
+    shapes: [
+      piece('path', { class: 'wood', d: `M30 ${top}H${SHEET_WIDTH - 30}V${under}H30Z` }),
+      piece('path', { class: 'outline', d: `M30 ${top}H${SHEET_WIDTH - 30}V${under}H30Z${supports}` }),
+      ...(loadsMm.length > 0
+        ? [
+            piece(
+              'g',
+              { class: 'measure' },
+              piece('path', { d: shafts }),
+              piece('path', { class: 'arrow', d: arrows }),
+            ),
+          ]
+        : []),
+      leader([at(low), under], [at(low) + (low > lengthMm / 2 ? -34 : 34), under + 40], lowest.text),
+      dimension([30, under + 24], [SHEET_WIDTH - 30, under + 24], 46, length),
+    ],
+  };
+}
 
 export default defineJob({
   title: 'Sag and weight',
@@ -88,7 +128,7 @@ export default defineJob({
     seasoning: 'seasoned',
     mostSagMm: '1',
   },
-  compute(values) {
+  compute(values, say) {
     const { lengthMm, widthMm, thicknessMm, specificGravityRatio, moisturePct, holeCount, diameterMm } =
       values;
     const panel = { lengthMm, widthMm, thicknessMm, specificGravityRatio, moisturePct };
@@ -140,6 +180,13 @@ export default defineJob({
         { name: 'lowestAtMm', label: 'Lowest, from the left end', value: loaded.lowestAtMm, unit: 'mm' },
         { name: 'ownSagMm', label: 'Of its own weight alone', value: own.lowestSagMm, unit: 'mm' },
       ],
+      drawing: sideView(
+        lengthMm,
+        [values.leftSupportMm, values.rightSupportMm],
+        values.loads.map(({ atMm }) => atMm),
+        { atMm: loaded.lowestAtMm, text: `sags ${say(loaded.lowestSagMm)}` },
+        say(lengthMm),
+      ),
       tables: [
         {
           caption: 'Supports and ends',
