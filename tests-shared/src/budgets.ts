@@ -30,6 +30,7 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/species', imports: ['shrinkageTable'], maxGzipBytes: 3000 },
   { package: '@scantling/species', imports: ['sugarMaple'], maxGzipBytes: 1900, citesSources: true },
   { package: '@scantling/species', imports: ['findSpecies'], maxGzipBytes: 14_000, citesSources: true },
+  { package: '@scantling/species', imports: ['findWoodInBrief'], maxGzipBytes: 7550, citesSources: true },
   { package: '@scantling/species', imports: ['metricStrength'], maxGzipBytes: 1350, citesSources: true },
   { package: '@scantling/movement', imports: ['equilibriumMoisture', 'widthChange'], maxGzipBytes: 650 },
   { package: '@scantling/movement', imports: ['moistureOverTime'], maxGzipBytes: 1480 },
@@ -106,7 +107,7 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/stock', imports: ['cutBars'], maxGzipBytes: 9500 },
   // 800 more for boards cut anew and the most of each board: plans 2 % cheaper, bounds 7 % higher.
   { package: '@scantling/stock', imports: ['cutBoards'], maxGzipBytes: 8150 },
-  // The whole job: 14 kB are the printed figures of every wood, the rest joins some forty functions of seven packages.
-  { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 84_500, citesSources: true },
+  // The whole job: 7 kB are names and figures of every wood, the rest joins some forty functions of seven packages.
+  { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 73_300, citesSources: true },
   { package: '@scantling/worktop', imports: ['planDrawing'], maxGzipBytes: 7600 },
 ];

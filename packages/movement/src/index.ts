@@ -91,6 +91,7 @@ export {
   type EquilibriumMoisture,
   type EquilibriumMoistureInput,
   equilibriumMoisture,
+  equilibriumMoistureNotes,
   equilibriumMoistureRule,
 } from './rules/equilibrium-moisture.ts';
 export {
@@ -141,6 +142,7 @@ export {
   type WidthChange,
   type WidthChangeInput,
   widthChange,
+  widthChangeNotes,
   widthChangeRule,
 } from './rules/width-change.ts';
 export {

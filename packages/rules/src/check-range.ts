@@ -1,5 +1,8 @@
 import type { Rule } from './define-rule.ts';
 
+/** What a card says of its inputs and of where its source claims them. */
+export type RuleRange<I, O> = Pick<Rule<I, O>, 'inputs' | 'valid'>;
+
 /** An input that lies outside the range its source claims. */
 export interface RangeNote {
   readonly input: string;
@@ -13,7 +16,7 @@ export interface RangeNote {
  * Compares inputs with the range that the rule's source claims. The number computed outside it stands; it just
  * no longer has the source behind it.
  *
- * @param rule - The rule's card.
+ * @param rule - The rule's card, or its range alone.
  * @param input - Inputs that the rule accepts.
  * @returns One note for each input outside the claimed range; none where all is inside.
  * @example

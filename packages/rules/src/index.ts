@@ -4,7 +4,7 @@
  *
  * @module rules
  */
-export { checkRange, type RangeNote } from './check-range.ts';
+export { checkRange, type RangeNote, type RuleRange } from './check-range.ts';
 export type { Citation, Confirmation, Source, Tier } from './citation.ts';
 export {
   type AnyRule,

@@ -1,17 +1,7 @@
 import { woods } from './data/woods.generated.ts';
-import {
-  type Fit,
-  fitsInPart,
-  fitsWhole,
-  fitting,
-  type Name,
-  nameOf,
-  type Words,
-  within,
-  wordsAsked,
-  wordsOf,
-} from './names.ts';
+import { wordsAsked } from './names.ts';
 import type { Wood } from './wood.ts';
+import { type Named, namesOf, woodMeant } from './wood-names.ts';
 
 /** What a name means. */
 export interface FoundSpecies {
@@ -21,41 +11,7 @@ export interface FoundSpecies {
   readonly candidates: readonly Wood[];
 }
 
-/** A name of a wood, with what it says the wood is: `pine` of `sugar pine` and of `Pine, sugar`. */
-interface WoodName extends Name {
-  /** None in a name that only the trade uses: Oregon pine is no pine. */
-  readonly kind?: string | undefined;
-}
-
-function ownName(text: string): WoodName {
-  const [heading = ''] = text.split(/[,:(]/);
-  return { ...nameOf(text), kind: [...wordsOf(heading)].at(-1) };
-}
-
-/** A wood's own name with the botanical one, its names in the tables, and those of the trade. */
-const namesOf = ({ commonName, botanicalName, printedAs, aliases }: Wood): readonly WoodName[] => [
-  ...[botanicalName ? `${commonName} (${botanicalName.name})` : commonName, ...printedAs].map(ownName),
-  ...aliases.map(nameOf),
-];
-
-/** A part that holds the kind: `cedar` is a part of `yellow cedar` and of `cedar elm`, and the kind of the first. */
-const fitsKind: Fit<WoodName> = (asked, { common, kind = '' }) => asked.has(kind) && within(asked, common);
-
-const fitsGenus: Fit<WoodName> = (asked, { genus }) => asked.size === 1 && asked.has(genus);
-
-let named: readonly { readonly wood: Wood; readonly names: readonly WoodName[] }[] | undefined;
-
-/** The woods of which these words are a name, a part of a name, or the genus. */
-function woodsNamed(asked: Words): readonly Wood[] {
-  named ??= woods.map((wood) => ({ wood, names: namesOf(wood) }));
-  const most = fitting(asked, named, [fitsWhole, fitsKind, fitsGenus]);
-  const found = most.length > 1 ? most : fitting(asked, named, [fitsWhole, fitsKind, fitsInPart]);
-  return found.map(({ wood }) => wood);
-}
-
-/** Words of cut, figure and stock that makers add to the name of a wood: common practice, no source. */
-const besideName =
-  /^(quarter(ed|sawn)?|(rift|flat|plain)(sawn)?|sawn|cut|figured|curly|birdseye|bird|eye|tiger|quilted|spalted|wood|lumber|timber|board|plank|slab|solid)$/;
+let named: readonly Named<Wood>[] | undefined;
 
 /**
  * Finds a wood, with everything that the tables print of it.
@@ -87,11 +43,9 @@ const besideName =
  */
 export function findSpecies(text: string): FoundSpecies {
   const asked = wordsAsked('findSpecies', 'text', text);
-  const inFull = woodsNamed(asked);
-  const rest = new Set([...asked].filter((word) => !besideName.test(word)));
-  const found = inFull.length > 0 ? inFull : woodsNamed(rest);
-  const [first] = found;
-  return found.length === 1 && first
-    ? { species: first, candidates: [] }
-    : { species: null, candidates: found };
+  named ??= woods.map((wood) => ({
+    wood,
+    names: namesOf({ ...wood, botanicalName: wood.botanicalName?.name }),
+  }));
+  return woodMeant(asked, named);
 }

@@ -48,3 +48,9 @@ export type {
   WoodShrinkage,
   WoodStrength,
 } from './wood.ts';
+export {
+  type FoundWood,
+  findWoodInBrief,
+  type WoodInBrief,
+  woodsInBrief,
+} from './wood-in-brief.ts';

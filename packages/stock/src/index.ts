@@ -72,7 +72,13 @@ export type { DressedSizeRow, GluePressureRow, SurfacedThicknessRow } from './ro
 export { type BeamLoading, type BeamSag, type BeamSagInput, beamSag, beamSagRule } from './rules/beam-sag.ts';
 export { type BoardFeet, type BoardFeetInput, boardFeet, boardFeetRule } from './rules/board-feet.ts';
 export { type ClampCount, type ClampCountInput, clampCount, clampCountRule } from './rules/clamp-count.ts';
-export { type ClampForce, type ClampForceInput, clampForce, clampForceRule } from './rules/clamp-force.ts';
+export {
+  type ClampForce,
+  type ClampForceInput,
+  clampForce,
+  clampForceNotes,
+  clampForceRule,
+} from './rules/clamp-force.ts';
 export { type GlueMass, type GlueMassInput, glueMass, glueMassRule } from './rules/glue-mass.ts';
 export { type GlueSpread, type GlueSpreadInput, glueSpread, glueSpreadRule } from './rules/glue-spread.ts';
 export {

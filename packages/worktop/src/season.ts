@@ -1,5 +1,5 @@
 import { seasonalMovement as movementOverYear, yearFromExtremes } from '@scantling/movement';
-import { findSpecies, namesNear, type Wood, woods } from '@scantling/species';
+import { findWoodInBrief, namesNear, type WoodInBrief, woodsInBrief } from '@scantling/species';
 import type { Plan } from './plan/plan.ts';
 import type { SeasonalMovement } from './result.ts';
 
@@ -11,7 +11,7 @@ export interface Swing {
 
 /** What everything else rests on: the wood, and how it moves through the year. */
 export interface Basis {
-  readonly wood: Wood;
+  readonly wood: WoodInBrief;
   readonly movement: SeasonalMovement;
   readonly swing: Swing;
 }
@@ -26,11 +26,11 @@ function asPlan<T>(said: string, path: string, compute: () => T): T {
   }
 }
 
-function woodOf(name: string): Wood {
-  const { species, candidates } = findSpecies(name);
+function woodOf(name: string): WoodInBrief {
+  const { species, candidates } = findWoodInBrief(name);
   if (species) return species;
   // With the botanical name, which tells apart what makers call by one name.
-  const listed = (some: readonly Wood[]) =>
+  const listed = (some: readonly WoodInBrief[]) =>
     some
       .map(({ commonName, botanicalName }) =>
         botanicalName ? `${commonName} (${botanicalName.name})` : commonName,
@@ -43,10 +43,10 @@ function woodOf(name: string): Wood {
   }
   const near = namesNear(
     name,
-    woods.map(({ commonName }) => ({ species: commonName })),
+    woodsInBrief.map(({ commonName }) => ({ species: commonName })),
   );
   throw new RangeError(
-    `planWorktop requires top.species to be one of the ${woods.length} woods in the tables, got "${name}"${near.length ? `; near it: ${near.join('; ')}` : ''}`,
+    `planWorktop requires top.species to be one of the ${woodsInBrief.length} woods in the tables, got "${name}"${near.length ? `; near it: ${near.join('; ')}` : ''}`,
   );
 }
 

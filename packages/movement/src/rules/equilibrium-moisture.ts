@@ -1,4 +1,11 @@
-import { defineRule, requireNumber } from '@scantling/rules';
+import {
+  checkRange,
+  defineRule,
+  type RangeNote,
+  type RuleRange,
+  requireInputs,
+  requireNumber,
+} from '@scantling/rules';
 import {
   conservationMoistureFunction,
   luthiersMoistureThread,
@@ -78,12 +85,8 @@ function byFahrenheit({ temperatureC, relativeHumidityPct }: EquilibriumMoisture
 const tableCell = (at: string) =>
   ({ source: woodHandbook2010, at: `Table 4-2, ${at}`, confirmed: 'memory' }) as const;
 
-export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
-  id: 'movement/equilibrium-moisture',
-  title: 'Equilibrium moisture content',
-  summary:
-    'The moisture content that wood settles at when the air around it keeps its temperature and humidity.',
-  basis: 'measured',
+/** What it takes, and where its source claims it. */
+const range = (): RuleRange<EquilibriumMoistureInput, EquilibriumMoisture> => ({
   inputs: {
     temperatureC: {
       kind: 'number',
@@ -100,13 +103,40 @@ export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
       help: 'Of the same air, averaged over weeks: thick wood does not follow a single damp day.',
     },
   },
+  valid: { temperatureC: [-1.1, 100], relativeHumidityPct: [5, 95] },
+});
+
+/**
+ * What lies outside the range that the source of `equilibriumMoisture` claims, without the rest of its card.
+ *
+ * @returns One note for each figure outside the claimed range; none where all is inside.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), Eq. 4-5, claimed for the range of its Table 4-2.
+ * @example
+ * ```ts
+ * import { equilibriumMoistureNotes } from '@scantling/movement';
+ * equilibriumMoistureNotes({ temperatureC: 20, relativeHumidityPct: 2 })[0].message // => 'Relative humidity 2 % is outside 5 to 95 %, the range that the source claims.'
+ * equilibriumMoistureNotes({ temperatureC: 20, relativeHumidityPct: 50 }) // => []
+ * ```
+ */
+export function equilibriumMoistureNotes(input: EquilibriumMoistureInput): RangeNote[] {
+  requireInputs('equilibriumMoistureNotes', input, limits);
+  return checkRange(range(), input);
+}
+
+export const equilibriumMoistureRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'movement/equilibrium-moisture',
+  title: 'Equilibrium moisture content',
+  summary:
+    'The moisture content that wood settles at when the air around it keeps its temperature and humidity.',
+  basis: 'measured',
+  ...range(),
   outputs: {
     moisturePct: { label: 'Moisture content of the wood', unit: '%', help: 'Share of its ovendry mass.' },
   },
   compute: equilibriumMoisture,
   formula: moistureEquation(),
   symbols: { M: 'moisture content of the wood, %', ...moistureEquationSymbols },
-  valid: { temperatureC: [-1.1, 100], relativeHumidityPct: [5, 95] },
   sources: moistureEquationSources,
   examples: [
     {

@@ -1,4 +1,12 @@
-import { defineRule, plusZero, requireNumber } from '@scantling/rules';
+import {
+  checkRange,
+  defineRule,
+  plusZero,
+  type RangeNote,
+  type RuleRange,
+  requireInputs,
+  requireNumber,
+} from '@scantling/rules';
 import { flooringStabilityTip2016, woodHandbook2010, woodMovementChart2021 } from '@scantling/rules/sources';
 import { boardsDiffer } from '../cautions.ts';
 
@@ -55,11 +63,8 @@ function byTotalShrinkage(input: WidthChangeInput): number {
   return (widthMm * (toMoisturePct - fromMoisturePct)) / (3000 / shrinkagePct - 30 + fromMoisturePct);
 }
 
-export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
-  id: 'movement/width-change',
-  title: 'Change in width, by coefficient',
-  summary: 'How much a board or panel swells or shrinks across the grain between two moisture contents.',
-  basis: 'measured',
+/** What it takes, and where its source claims it. */
+const range = (): RuleRange<WidthChangeInput, WidthChange> => ({
   inputs: {
     widthMm: { kind: 'number', label: 'Width', unit: 'mm', ...limits.widthMm, help: 'Across the grain.' },
     coefficientPerPct: {
@@ -72,6 +77,34 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
     fromMoisturePct: { kind: 'number', label: 'Moisture content now', unit: '%', ...limits.fromMoisturePct },
     toMoisturePct: { kind: 'number', label: 'Moisture content then', unit: '%', ...limits.toMoisturePct },
   },
+  valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
+});
+
+/**
+ * What lies outside the range that the source of `widthChange` claims, without the rest of its card.
+ *
+ * @returns One note for each figure outside the claimed range; none where all is inside.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), Eq. 13-2, claimed for 6 to 14 % moisture content.
+ * @example
+ * ```ts
+ * import { widthChangeNotes } from '@scantling/movement';
+ * const board = { widthMm: 600, coefficientPerPct: 0.00353, fromMoisturePct: 8 };
+ * widthChangeNotes({ ...board, toMoisturePct: 20 })[0].message // => 'Moisture content then 20 % is outside 6 to 14 %, the range that the source claims.'
+ * widthChangeNotes({ ...board, toMoisturePct: 11 }) // => []
+ * ```
+ */
+export function widthChangeNotes(input: WidthChangeInput): RangeNote[] {
+  requireInputs('widthChangeNotes', input, limits);
+  return checkRange(range(), input);
+}
+
+export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
+  id: 'movement/width-change',
+  title: 'Change in width, by coefficient',
+  summary: 'How much a board or panel swells or shrinks across the grain between two moisture contents.',
+  basis: 'measured',
+  ...range(),
   outputs: { changeMm: { label: 'Change in width', unit: 'mm' } },
   compute: widthChange,
   formula: String.raw`\Delta D = D_I \, C \, (M_F - M_I)`,
@@ -88,7 +121,6 @@ export const widthChangeRule = /* @__PURE__ */ defineRule(() => ({
     M_I: input.fromMoisturePct,
     M_F: input.toMoisturePct,
   }),
-  valid: { fromMoisturePct: [6, 14], toMoisturePct: [6, 14] },
   sources: [
     {
       source: woodHandbook2010,

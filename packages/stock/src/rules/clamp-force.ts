@@ -1,4 +1,4 @@
-import { defineRule, requireInputs } from '@scantling/rules';
+import { checkRange, defineRule, type RangeNote, type RuleRange, requireInputs } from '@scantling/rules';
 import { gluePressureColumn2014, woodHandbook2010 } from '@scantling/rules/sources';
 import { clampsUnderLoad, glueLabel } from '../cautions.ts';
 
@@ -41,6 +41,40 @@ export function clampForce(input: ClampForceInput): ClampForce {
   return { forceN: input.pressureMPa * input.lengthMm * input.thicknessMm + 0 };
 }
 
+/** What it takes, and where its source claims it. */
+const range = (): RuleRange<ClampForceInput, ClampForce> => ({
+  inputs: {
+    pressureMPa: {
+      kind: 'number',
+      label: 'Pressure on the glue line',
+      unit: 'MPa',
+      ...limits.pressureMPa,
+      help: 'The Wood Handbook has 0.7 MPa for light woods up to 1.7 MPa for the heaviest.',
+    },
+    lengthMm: { kind: 'number', label: 'Length of the joint', unit: 'mm', ...limits.lengthMm },
+    thicknessMm: { kind: 'number', label: 'Thickness', unit: 'mm', ...limits.thicknessMm },
+  },
+  valid: { pressureMPa: [0.689, 1.704] },
+});
+
+/**
+ * What lies outside the range that the source of `clampForce` claims, without the rest of its card.
+ *
+ * @returns One note for each figure outside the claimed range; none where all is inside.
+ * @throws RangeError where an input is outside its limits.
+ * Source: Wood Handbook (FPL-GTR-190), ch. 10, from 0.7 MPa for light woods to 1.7 MPa for the heaviest.
+ * @example
+ * ```ts
+ * import { clampForceNotes } from '@scantling/stock';
+ * clampForceNotes({ pressureMPa: 2, lengthMm: 1800, thicknessMm: 45 })[0].message // => 'Pressure on the glue line 2 MPa is outside 0.689 to 1.704 MPa, the range that the source claims.'
+ * clampForceNotes({ pressureMPa: 1, lengthMm: 1800, thicknessMm: 45 }) // => []
+ * ```
+ */
+export function clampForceNotes(input: ClampForceInput): RangeNote[] {
+  requireInputs('clampForceNotes', input, limits);
+  return checkRange(range(), input);
+}
+
 export const clampForceRule = /* @__PURE__ */ defineRule(() => {
   const PSI_IN_MPA = 0.006894757293168361;
   const column = (at: string) => ({ source: gluePressureColumn2014, at, confirmed: 'text' as const });
@@ -51,17 +85,7 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
     summary:
       'The force that all clamps together put on the joints of a panel for a pressure on the glue line.',
     basis: 'derived',
-    inputs: {
-      pressureMPa: {
-        kind: 'number',
-        label: 'Pressure on the glue line',
-        unit: 'MPa',
-        ...limits.pressureMPa,
-        help: 'The Wood Handbook has 0.7 MPa for light woods up to 1.7 MPa for the heaviest.',
-      },
-      lengthMm: { kind: 'number', label: 'Length of the joint', unit: 'mm', ...limits.lengthMm },
-      thicknessMm: { kind: 'number', label: 'Thickness', unit: 'mm', ...limits.thicknessMm },
-    },
+    ...range(),
     outputs: { forceN: { label: 'All clamps together', unit: 'N' } },
     compute: clampForce,
     formula: String.raw`F = p \, L \, T`,
@@ -72,7 +96,6 @@ export const clampForceRule = /* @__PURE__ */ defineRule(() => {
       L: input.lengthMm,
       T: input.thicknessMm,
     }),
-    valid: { pressureMPa: [0.689, 1.704] },
     sources: [
       column('that pressure times area is the force, and that every joint gets all of it'),
       {

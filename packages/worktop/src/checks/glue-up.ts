@@ -1,5 +1,4 @@
-import { checkRange } from '@scantling/rules';
-import { clampForceRule } from '@scantling/stock';
+import { clampForceNotes } from '@scantling/stock';
 import { millimetres, needed, thereIs } from '../lengths.ts';
 import type { PlannedGlueUp } from '../parts/glue-up.ts';
 import type { Stock } from '../plan/stock.ts';
@@ -79,7 +78,7 @@ export function checkGluing({ plan, glueUp }: Computed): Check | null {
   const fit = moisturePct >= driest && moisturePct <= wettest;
   const mend =
     moisturePct > wettest ? `let it dry to ${wettest} %` : `let it take up moisture to ${driest} %`;
-  const notes = checkRange(clampForceRule, {
+  const notes = clampForceNotes({
     pressureMPa: glue.pressureMPa,
     lengthMm: glueUp.roughLengthMm,
     thicknessMm: glueUp.gluedThicknessMm,

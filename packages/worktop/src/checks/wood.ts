@@ -1,6 +1,5 @@
-import { equilibriumMoistureRule, widthChangeRule } from '@scantling/movement';
-import { checkRange } from '@scantling/rules';
-import { findSpecies } from '@scantling/species';
+import { equilibriumMoistureNotes, widthChangeNotes } from '@scantling/movement';
+import { findWoodInBrief } from '@scantling/species';
 import type { Check, Computed } from '../result.ts';
 import { figure } from './check.ts';
 
@@ -9,7 +8,7 @@ import { figure } from './check.ts';
  * where it moves midway between the two coefficients.
  */
 function turnedRings({ top }: Computed['plan']): string[] {
-  const { radialPerPct, tangentialPerPct } = findSpecies(top.species).species?.movement ?? {};
+  const { radialPerPct, tangentialPerPct } = findWoodInBrief(top.species).species?.movement ?? {};
   if (top.cut !== 'quartersawn' || !radialPerPct || !tangentialPerPct) return [];
   const midway = (radialPerPct.value + tangentialPerPct.value) / 2;
   return [
@@ -42,9 +41,9 @@ export function checkMoisture({ plan, movement }: Computed): Check {
   const today = top.moisturePct;
   const { driestMoisturePct: driest, wettestMoisturePct: wettest, coefficientPerPct } = movement;
   const notes = [
-    ...[seasons.driest, seasons.wettest].flatMap((air) => checkRange(equilibriumMoistureRule, air)),
+    ...[seasons.driest, seasons.wettest].flatMap(equilibriumMoistureNotes),
     ...[driest, wettest].flatMap((toMoisturePct) =>
-      checkRange(widthChangeRule, {
+      widthChangeNotes({
         widthMm: top.widthMm,
         coefficientPerPct,
         fromMoisturePct: today,

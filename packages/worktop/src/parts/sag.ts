@@ -1,5 +1,5 @@
 import type { Citation } from '@scantling/rules';
-import type { Wood } from '@scantling/species';
+import type { WoodInBrief } from '@scantling/species';
 import { type HoleRow, longTermSag, type TopSag, topSag } from '@scantling/stock';
 import type { HeavyThing } from '../plan/load.ts';
 import type { SettledPlan } from '../plan/plan.ts';
@@ -105,7 +105,7 @@ const namesOf = (things: readonly HeavyThing[]) => things.map(({ name }) => name
  */
 export function plannedSag(
   plan: SettledPlan,
-  wood: Wood,
+  wood: WoodInBrief,
   holes: readonly PlannedHole[],
   woodKg: number | null,
 ): PlannedSag | null {

@@ -7,7 +7,7 @@ import {
   woodThermalExpansion,
 } from '@scantling/movement';
 import { plusZero } from '@scantling/rules';
-import type { Wood } from '@scantling/species';
+import type { WoodInBrief } from '@scantling/species';
 import { specificGravityOf } from '../density.ts';
 import type { Rectangle } from '../plan/place.ts';
 import type { SettledPlan } from '../plan/plan.ts';
@@ -20,7 +20,7 @@ const alongTheGrain = () =>
     .flatMap(({ lowUmPerMK, highUmPerMK }) => [lowUmPerMK, highUmPerMK]);
 
 /** One figure where the gravity of the wood is known; else those of the lightest and heaviest that the source speaks of. */
-function acrossTheGrain(wood: Wood, cut: SettledPlan['top']['cut']): number[] {
+function acrossTheGrain(wood: WoodInBrief, cut: SettledPlan['top']['cut']): number[] {
   const ovendryRatio = specificGravityOf(wood, 0);
   return (ovendryRatio ? [ovendryRatio] : [0.1, 0.8]).map((ovendrySpecificGravityRatio) => {
     const expansion = woodThermalExpansion({ ovendrySpecificGravityRatio });

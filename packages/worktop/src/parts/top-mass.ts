@@ -1,4 +1,4 @@
-import type { Wood } from '@scantling/species';
+import type { WoodInBrief } from '@scantling/species';
 import { densityKgPerM3 } from '../density.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { PlannedHole } from '../result.ts';
@@ -14,7 +14,7 @@ export interface TopMass {
 
 export function topMass(
   { top, holes: { diameterMm }, cables }: SettledPlan,
-  wood: Wood,
+  wood: WoodInBrief,
   holes: readonly PlannedHole[],
   strip: PlannedStrip | null,
 ): TopMass {
