@@ -2,6 +2,7 @@ import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import starlightLinksValidator from 'starlight-links-validator';
 import { head } from './head.ts';
+import { offline } from './integrations/offline.ts';
 import { policy } from './integrations/policy.ts';
 import { ruleModules } from './rule-modules.ts';
 
@@ -34,6 +35,7 @@ export default defineConfig({
       ],
     }),
     policy(),
+    offline(),
   ],
   vite: {
     plugins: [ruleModules()],

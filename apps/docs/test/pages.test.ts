@@ -98,6 +98,7 @@ describe('axe finds nothing to object to', () => {
     '/reading/',
     '/in-code/',
     '/404.html',
+    '/offline/',
   ];
   for (const colorScheme of ['light', 'dark'] as const) {
     for (const width of [390, 1280]) {

@@ -28,6 +28,7 @@ export interface OpenSite {
   readonly errors: string[];
   /** For contexts that the record leaves out. */
   browser(): Browser;
+  /** A visit, which keeps nothing for later unless it is to: that takes seconds. */
   visit(options?: BrowserContextOptions): Promise<BrowserContext>;
   open(path: string, options?: BrowserContextOptions): Promise<Page>;
   /** Goes there and waits until the calculator takes part. */
@@ -66,7 +67,7 @@ export function openSite(): OpenSite {
   }
 
   async function visit(options?: BrowserContextOptions): Promise<BrowserContext> {
-    const context = await browser().newContext({ baseURL: address, ...options });
+    const context = await browser().newContext({ baseURL: address, serviceWorkers: 'block', ...options });
     context.on('request', (request) => requested.push(request.url()));
     context.on('weberror', (error) => errors.push(`${error.error()}`));
     context.on('console', (message) => {
