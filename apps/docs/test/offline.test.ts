@@ -72,11 +72,11 @@ test('search, calculators and pages never visited work without a network', async
 
   const figures = 'widthMm=1000&coefficientPerPct=0.00353&fromMoisturePct=10&toMoisturePct=8';
   await site.goToCalculator(page, `${WIDTH_CHANGE}?${figures}`);
-  const answer = page.locator('rule-calculator output').first();
+  const answer = page.locator('live-calculator .figures');
   // By hand: 1000 × 0.00353 × (8 − 10) = −7.06.
   expect(await answer.textContent()).toMatch(/−7\.(1|06)/);
   await page.reload();
-  await page.locator('rule-calculator[data-ready]').waitFor();
+  await page.locator('live-calculator[data-ready]').waitFor();
   expect(await answer.textContent()).toMatch(/−7\.(1|06)/);
 
   for (const path of ['/', '/rules/', '/accuracy/', '/in-code', '/rules/finishing/dew-point']) {

@@ -8,6 +8,8 @@ const pages = [
   '/',
   WIDTH_CHANGE,
   '/rules/',
+  '/calculators/',
+  '/calculators/cut-bars/',
   '/accuracy/',
   '/sources/',
   '/reading/',
