@@ -66,7 +66,7 @@ export const lagScrewAcrossGrainFactorRule = /* @__PURE__ */ defineRule(() => ({
     'c_1, c_2': 'their factors',
   },
   inSymbols: ({ shankDiameterMm }, { factorRatio }) => {
-    const rows = rowsAround(factors, shankDiameterMm);
+    const [rows] = rowsAround(factors, shankDiameterMm);
     if (!rows || factorRatio === null) return { D: shankDiameterMm };
     const [before, after] = rows;
     return {

@@ -77,7 +77,7 @@ export const lagScrewSideFactorRule = /* @__PURE__ */ defineRule(() => ({
   },
   inSymbols: ({ sideMm, shankDiameterMm }, { factorRatio }) => {
     const given = { t: sideMm, D: shankDiameterMm, x: sideMm / shankDiameterMm };
-    const rows = rowsAround(factors, given.x);
+    const [rows] = rowsAround(factors, given.x);
     if (!rows || factorRatio === null) return given;
     const [before, after] = rows;
     return { ...given, c: factorRatio, x_1: before[0], x_2: after[0], c_1: before[1], c_2: after[1] };
