@@ -1,5 +1,6 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import { type PreviewServer, preview } from 'astro';
 import {
   type Browser,
@@ -112,4 +113,35 @@ export function expectQuiet({ address, requested, errors }: OpenSite): void {
   expect(requested.length).toBeGreaterThan(100);
   expect(requested.filter((url) => new URL(url).origin !== address && !url.startsWith('data:'))).toEqual([]);
   expect(errors).toEqual([]);
+}
+
+const gzipped = (text: string | Buffer) => gzipSync(text, { level: 9 }).length;
+
+/** Every script that a page has run by now, its size gzipped, by its address or, where it stands inline, its text. */
+export async function scriptsOf(page: Page): Promise<Map<string, number>> {
+  const { files, inline } = await page.evaluate(() => ({
+    files: [
+      ...performance.getEntriesByType('resource').map(({ name }) => name),
+      ...[...document.scripts].map(({ src }) => src),
+    ].filter((url) => new URL(url, location.href).pathname.endsWith('.js')),
+    inline: [...document.scripts].flatMap(({ src, type, text }) =>
+      src || type.includes('json') ? [] : [text],
+    ),
+  }));
+  const paths = files.map((url) => new URL(url).pathname);
+  return new Map([
+    ...paths.map((path) => [path, gzipped(readFileSync(new URL(`dist${path}`, root)))] as const),
+    ...inline.map((text) => [text, gzipped(text)] as const),
+  ]);
+}
+
+const sum = (sizes: Iterable<number>) => [...sizes].reduce((total, size) => total + size, 0);
+
+/** How many bytes of script a page ships beyond those of a page of text, gzipped. */
+export async function addedScript(site: OpenSite, page: Page): Promise<number> {
+  const plain = await site.open('/reading/');
+  await plain.waitForLoadState('networkidle');
+  const ofEvery = await scriptsOf(plain);
+  await plain.context().close();
+  return sum([...(await scriptsOf(page))].flatMap(([script, size]) => (ofEvery.has(script) ? [] : [size])));
 }
