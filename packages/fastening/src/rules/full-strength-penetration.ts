@@ -62,7 +62,10 @@ export const fullStrengthPenetrationRule = /* @__PURE__ */ defineRule(() => ({
     toMm: { label: 'Penetration of the thread, to', unit: 'mm' },
   },
   compute: fullStrengthPenetration,
-  formula: String.raw`\ell_1 = (7 + 3u)\,D, \qquad \ell_2 = (7 + 5u)\,D, \qquad u = \max\left(0, \min\left(1, \frac{0.61 - G}{0.61 - 0.42}\right)\right)`,
+  formula: String.raw`\begin{aligned}
+\ell_1 &= (7 + 3u)\,D, \qquad \ell_2 = (7 + 5u)\,D \\
+u &= \max\left(0, \min\left(1, \frac{0.61 - G}{0.61 - 0.42}\right)\right)
+\end{aligned}`,
   symbols: {
     '\\ell_1, \\ell_2': 'penetration of the thread, from and to',
     D: 'shank diameter',

@@ -69,8 +69,8 @@ export const lagScrewLeadHoleRule = /* @__PURE__ */ defineRule<LagScrewLeadHoleI
     },
     compute: lagScrewLeadHole,
     formula: String.raw`\begin{aligned}
-d_1 &= \begin{cases} 0.65\,D & G > 0.6 \\ 0.60\,D & 0.5 < G \le 0.6 \\ 0.40\,D & G \le 0.5 \end{cases}, \qquad
-d_2 = \begin{cases} 0.85\,D & G > 0.6 \\ 0.75\,D & 0.5 < G \le 0.6 \\ 0.70\,D & G \le 0.5 \end{cases} \\
+d_1 &= \begin{cases} 0.65\,D & G > 0.6 \\ 0.60\,D & 0.5 < G \le 0.6 \\ 0.40\,D & G \le 0.5 \end{cases} \\
+d_2 &= \begin{cases} 0.85\,D & G > 0.6 \\ 0.75\,D & 0.5 < G \le 0.6 \\ 0.70\,D & G \le 0.5 \end{cases} \\
 d_s &= D
 \end{aligned}`,
     symbols: {

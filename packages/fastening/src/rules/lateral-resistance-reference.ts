@@ -209,15 +209,17 @@ export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule<
   },
   compute: lateralResistanceReference,
   formula: String.raw`\begin{aligned}
-Z &= C_{eg} \min(Z_{Im}, Z_{Is}, Z_{II}, Z_{IIIm}, Z_{IIIs}, Z_{IV}), \qquad \ell_{\min} = k D_n \\
-q_m &= F_{em} D, \quad q_s = F_{es} D, \quad M = \tfrac{1}{6} F_{yb} D^3, \quad
-Z_{Im} = \frac{q_m \ell_m}{R_1}, \quad Z_{Is} = \frac{q_s \ell_s}{R_1} \\
-Z_{II} &= \frac{\sqrt{B_2^2 + 4 A_2 C_2} - B_2}{2 A_2 R_2}, \quad
-A_2 = \frac{1}{4 q_s} + \frac{1}{4 q_m}, \quad B_2 = \frac{\ell_s + \ell_m}{2}, \quad C_2 = \frac{q_s \ell_s^2 + q_m \ell_m^2}{4} \\
-Z_{IIIm} &= \frac{\sqrt{B_m^2 + 4 A_m C_m} - B_m}{2 A_m R_3}, \quad
-A_m = \frac{1}{2 q_s} + \frac{1}{4 q_m}, \quad B_m = \frac{\ell_m}{2}, \quad C_m = M + \frac{q_m \ell_m^2}{4} \\
-Z_{IIIs} &= \frac{\sqrt{B_s^2 + 4 A_s C_s} - B_s}{2 A_s R_3}, \quad
-A_s = \frac{1}{4 q_s} + \frac{1}{2 q_m}, \quad B_s = \frac{\ell_s}{2}, \quad C_s = M + \frac{q_s \ell_s^2}{4} \\
+Z &= C_{eg} \min(Z_{Im}, Z_{Is}, Z_{II}, Z_{IIIm}, Z_{IIIs}, Z_{IV}) \\
+q_m &= F_{em} D, \quad q_s = F_{es} D \\
+M &= \tfrac{1}{6} F_{yb} D^3, \quad \ell_{\min} = k D_n \\
+Z_{Im} &= \frac{q_m \ell_m}{R_1}, \quad Z_{Is} = \frac{q_s \ell_s}{R_1} \\
+Z_{II} &= \frac{\sqrt{B_2^2 + 4 A_2 C_2} - B_2}{2 A_2 R_2} \\
+A_2 &= \frac{1}{4 q_s} + \frac{1}{4 q_m}, \quad B_2 = \frac{\ell_s + \ell_m}{2} \\
+C_2 &= \frac{q_s \ell_s^2 + q_m \ell_m^2}{4} \\
+Z_{IIIm} &= \frac{\sqrt{B_m^2 + 4 A_m C_m} - B_m}{2 A_m R_3} \\
+A_m &= \frac{1}{2 q_s} + \frac{1}{4 q_m}, \quad B_m = \frac{\ell_m}{2}, \quad C_m = M + \frac{q_m \ell_m^2}{4} \\
+Z_{IIIs} &= \frac{\sqrt{B_s^2 + 4 A_s C_s} - B_s}{2 A_s R_3} \\
+A_s &= \frac{1}{4 q_s} + \frac{1}{2 q_m}, \quad B_s = \frac{\ell_s}{2}, \quad C_s = M + \frac{q_s \ell_s^2}{4} \\
 Z_{IV} &= \frac{1}{R_3} \sqrt{\frac{2 M}{A_4}}, \quad A_4 = \frac{1}{2 q_s} + \frac{1}{2 q_m}
 \end{aligned}`,
   symbols: {

@@ -64,7 +64,11 @@ export const pulledScrewSpacingRule = /* @__PURE__ */ defineRule(() => ({
     leastThicknessMm: { label: 'Least thickness of the board', unit: 'mm' },
   },
   compute: pulledScrewSpacing,
-  formula: String.raw`a_1 = 7d, \quad a_2 = 5d, \quad a_{1,CG} = 10d, \quad a_{2,CG} = 4d, \quad t = 12d`,
+  formula: String.raw`\begin{aligned}
+a_1 &= 7d, \qquad a_2 = 5d \\
+a_{1,CG} &= 10d, \qquad a_{2,CG} = 4d \\
+t &= 12d
+\end{aligned}`,
   symbols: {
     'a_1, a_2': 'apart along and across the grain',
     'a_{1,CG}, a_{2,CG}': 'from an end and from an edge to the middle of the thread',

@@ -122,8 +122,10 @@ export const screwSpacingRule = /* @__PURE__ */ defineRule<ScrewSpacingInput, Sc
   },
   compute: screwSpacing,
   formula: String.raw`\begin{aligned}
-a_1 &= (k_1 + m_1 c)\,d, \quad a_2 = (k_2 + m_2 s)\,d, \quad a_{3,t} = (k_3 + 5c)\,d, \quad a_{3,c} = k_3 d \\
-a_{4,t} &= (k_2 + m_4 s)\,d, \quad a_{4,c} = k_2 d, \qquad c = \cos\alpha, \quad s = \sin\alpha
+a_1 &= (k_1 + m_1 c)\,d, \qquad a_2 = (k_2 + m_2 s)\,d \\
+a_{3,t} &= (k_3 + 5c)\,d, \qquad a_{3,c} = k_3 d \\
+a_{4,t} &= (k_2 + m_4 s)\,d, \qquad a_{4,c} = k_2 d \\
+c &= \cos\alpha, \qquad s = \sin\alpha
 \end{aligned}`,
   symbols: {
     'a_1, a_2': 'apart along and across the grain',

@@ -95,8 +95,10 @@ export const screwWithdrawalCharacteristicRule = /* @__PURE__ */ defineRule(() =
   },
   outputs: { characteristicN: { label: 'Characteristic withdrawal capacity', unit: 'N' } },
   compute: screwWithdrawalCharacteristic,
-  formula: String.raw`F = \frac{f_{ax} \, d \, \ell_{ef} \, k_d}{1.2\cos^2\alpha + \sin^2\alpha},
-\quad f_{ax} = 0.52 \, d^{-0.5} \ell_{ef}^{-0.1} \rho_k^{0.8}, \quad k_d = \min(d/8, 1)`,
+  formula: String.raw`\begin{aligned}
+F &= \frac{f_{ax} \, d \, \ell_{ef} \, k_d}{1.2\cos^2\alpha + \sin^2\alpha} \\
+f_{ax} &= 0.52 \, d^{-0.5} \ell_{ef}^{-0.1} \rho_k^{0.8}, \qquad k_d = \min(d/8, 1)
+\end{aligned}`,
   symbols: {
     F: 'characteristic withdrawal capacity, N',
     'f_{ax}': 'strength of the wood around the thread, MPa',

@@ -128,7 +128,10 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule(() => ({
     mostGapMm: { label: 'Room beside the narrowest strip', unit: 'mm', help: 'All gaps together.' },
   },
   compute: stripRabbet,
-  formula: String.raw`D = t + \delta_t + f, \quad W = b + \delta_b + n g, \quad f_{\max} = f + 2\delta_t, \quad g_{\max} = n g + 2\delta_b`,
+  formula: String.raw`\begin{aligned}
+D &= t + \delta_t + f, \qquad W = b + \delta_b + n g \\
+f_{\max} &= f + 2\delta_t, \qquad g_{\max} = n g + 2\delta_b
+\end{aligned}`,
   symbols: {
     'D, W': 'depth and width',
     't, b': 'thickness and width of the strip',

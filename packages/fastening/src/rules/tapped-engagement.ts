@@ -77,7 +77,10 @@ export const tappedEngagementRule = /* @__PURE__ */ defineRule(() => ({
   },
   outputs: { leastEngagementMm: { label: 'Least engagement', unit: 'mm' } },
   compute: tappedEngagement,
-  formula: String.raw`L_e = \frac{2 A_t}{\tfrac{1}{2} \pi (D - 0.64952\,p)} \max(1, J), \qquad A_t = \tfrac{\pi}{4} (D - 0.938194\,p)^2`,
+  formula: String.raw`\begin{aligned}
+L_e &= \frac{2 A_t}{\tfrac{1}{2} \pi (D - 0.64952\,p)} \max(1, J) \\
+A_t &= \tfrac{\pi}{4} (D - 0.938194\,p)^2
+\end{aligned}`,
   symbols: {
     L_e: 'least engagement',
     A_t: 'stress area of the screw, mm²',

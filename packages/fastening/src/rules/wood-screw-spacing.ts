@@ -90,7 +90,11 @@ export const woodScrewSpacingRule = /* @__PURE__ */ defineRule<WoodScrewSpacingI
       rowsMm: { label: 'Between rows', unit: 'mm', help: 'Screws side by side; 2.5 diameters if staggered.' },
     },
     compute: woodScrewSpacing,
-    formula: String.raw`e = 2.5D, \quad a_t = k_1 D, \quad a_c = k_2 D, \quad s_1 = k_1 D, \quad s_2 = k_3 D, \quad r = k_4 D`,
+    formula: String.raw`\begin{aligned}
+e &= 2.5D, \qquad r = k_4 D \\
+a_t &= k_1 D, \qquad a_c = k_2 D \\
+s_1 &= k_1 D, \qquad s_2 = k_3 D
+\end{aligned}`,
     symbols: {
       e: 'from an edge',
       'a_t, a_c': 'from an end it is pulled towards, and pushed from',

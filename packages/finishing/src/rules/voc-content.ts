@@ -114,7 +114,10 @@ export const vocContentRule = /* @__PURE__ */ defineRule(() => {
       vocLbPerGal: { label: 'Content to the US gallon', unit: 'lb/gal' },
     },
     compute: vocContent,
-    formula: String.raw`\mathit{VOC} = \frac{W_v - W_w - W_{ec}}{V - V_w - V_{ec}}, \qquad V_w = \frac{W_w}{\rho_w}, \qquad V_{ec} = \frac{W_{ec}}{\rho_{ec}}`,
+    formula: String.raw`\begin{aligned}
+\mathit{VOC} &= \frac{W_v - W_w - W_{ec}}{V - V_w - V_{ec}} \\
+V_w &= \frac{W_w}{\rho_w}, \qquad V_{ec} = \frac{W_{ec}}{\rho_{ec}}
+\end{aligned}`,
     symbols: {
       '\\mathit{VOC}': 'content',
       'W_v, W_w, W_{ec}': 'mass of volatiles, water and exempt compounds',

@@ -97,6 +97,16 @@ export const humidityForMoistureRule = /* @__PURE__ */ defineRule(() => ({
   sources: moistureEquationSources,
   examples: [
     {
+      given: { temperatureC: 10, moisturePct: 8.5 },
+      expect: { relativeHumidityPct: '44' },
+      from: {
+        source: luthiersMoistureThread,
+        at: 'reading off a chart: 50 °F, 44 %, 8.5 %',
+        confirmed: 'text',
+        tier: 'reprint',
+      },
+    },
+    {
       given: { temperatureC: (70 - 32) / 1.8, moisturePct: 7.7 },
       expect: { relativeHumidityPct: '40' },
       from: {
@@ -115,16 +125,6 @@ export const humidityForMoistureRule = /* @__PURE__ */ defineRule(() => ({
         confirmed: 'text',
         tier: 'reprint',
         erratum: 'The same article quotes 8.0 from an older table.',
-      },
-    },
-    {
-      given: { temperatureC: 10, moisturePct: 8.5 },
-      expect: { relativeHumidityPct: '44' },
-      from: {
-        source: luthiersMoistureThread,
-        at: 'reading off a chart: 50 °F, 44 %, 8.5 %',
-        confirmed: 'text',
-        tier: 'reprint',
       },
     },
     {
