@@ -42,7 +42,7 @@ export function yieldModeSymbols(input: LateralResistanceReferenceInput, output:
     'F_{yb}': input.bendingYieldMPa,
     D: yieldDiameterMm,
     D_n: diameterMm,
-    '\\ell_{\\min}': output.leastBearingMm,
+    '\\ell_{\\mathrm{min}}': output.leastBearingMm,
     k: { woodScrew: 5, lagScrew: 4, nail: 5, bolt: 0 }[fastener],
     A_2: perSide + perMain,
     B_2: (sideMm + mainMm) / 2,

@@ -211,7 +211,7 @@ export const lateralResistanceReferenceRule = /* @__PURE__ */ defineRule<
   formula: String.raw`\begin{aligned}
 Z &= C_{eg} \min(Z_{Im}, Z_{Is}, Z_{II}, Z_{IIIm}, Z_{IIIs}, Z_{IV}) \\
 q_m &= F_{em} D, \quad q_s = F_{es} D \\
-M &= \tfrac{1}{6} F_{yb} D^3, \quad \ell_{\min} = k D_n \\
+M &= \tfrac{1}{6} F_{yb} D^3, \quad \ell_{\mathrm{min}} = k D_n \\
 Z_{Im} &= \frac{q_m \ell_m}{R_1}, \quad Z_{Is} = \frac{q_s \ell_s}{R_1} \\
 Z_{II} &= \frac{\sqrt{B_2^2 + 4 A_2 C_2} - B_2}{2 A_2 R_2} \\
 A_2 &= \frac{1}{4 q_s} + \frac{1}{4 q_m}, \quad B_2 = \frac{\ell_s + \ell_m}{2} \\
@@ -238,7 +238,7 @@ Z_{IV} &= \frac{1}{R_3} \sqrt{\frac{2 M}{A_4}}, \quad A_4 = \frac{1}{2 q_s} + \f
     'F_{em}, F_{es}': 'dowel bearing strength around the point and under the head',
     'F_{yb}': 'bending yield strength',
     'D, D_n': 'diameter that bears and bends, and nominal diameter',
-    '\\ell_{\\min}': 'least length that bears around the point',
+    '\\ell_{\\mathrm{min}}': 'least length that bears around the point',
     k: '5 for screws and nails, 4 for lag screws, 0 for bolts',
     'A_2, B_2, C_2': 'terms of a square equation for the load, mode II, mm/N, mm and N mm',
     'A_m, B_m, C_m': 'the same, mode III, hinge under the head',

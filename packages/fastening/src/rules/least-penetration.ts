@@ -67,15 +67,15 @@ export const leastPenetrationRule = /* @__PURE__ */ defineRule<LeastPenetrationI
       tabulatedMm: { label: 'Penetration of the tables', unit: 'mm', help: 'For their full loads.' },
     },
     compute: leastPenetration,
-    formula: String.raw`p_{\min} = k_1 D, \qquad p = k_2 D`,
+    formula: String.raw`p_{\mathrm{min}} = k_1 D, \qquad p = k_2 D`,
     symbols: {
-      'p_{\\min}': 'least penetration',
+      'p_{\\mathrm{min}}': 'least penetration',
       p: 'penetration of the tables',
       D: 'diameter',
       'k_1, k_2': '6 and 10 for screws and nails, 4 and 8 for lag screws',
     },
     inSymbols: ({ shankDiameterMm, fastener }, output) => ({
-      'p_{\\min}': output.leastMm,
+      'p_{\\mathrm{min}}': output.leastMm,
       p: output.tabulatedMm,
       D: shankDiameterMm,
       k_1: diameters[fastener][0],

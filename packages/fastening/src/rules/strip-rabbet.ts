@@ -130,7 +130,7 @@ export const stripRabbetRule = /* @__PURE__ */ defineRule(() => ({
   compute: stripRabbet,
   formula: String.raw`\begin{aligned}
 D &= t + \delta_t + f, \qquad W = b + \delta_b + n g \\
-f_{\max} &= f + 2\delta_t, \qquad g_{\max} = n g + 2\delta_b
+f_{\mathrm{max}} &= f + 2\delta_t, \qquad g_{\mathrm{max}} = n g + 2\delta_b
 \end{aligned}`,
   symbols: {
     'D, W': 'depth and width',
@@ -139,7 +139,7 @@ f_{\max} &= f + 2\delta_t, \qquad g_{\max} = n g + 2\delta_b
     f: 'below the face',
     g: 'gap at each wall',
     n: 'walls: 1 in a rabbet, 2 in a groove',
-    'f_{\\max}, g_{\\max}': 'thinnest strip below the face, and room beside the narrowest',
+    'f_{\\mathrm{max}}, g_{\\mathrm{max}}': 'thinnest strip below the face, and room beside the narrowest',
   },
   inSymbols: (input, output) => ({
     D: output.depthMm,
@@ -151,8 +151,8 @@ f_{\max} &= f + 2\delta_t, \qquad g_{\max} = n g + 2\delta_b
     f: input.belowFaceMm,
     g: input.gapMm,
     n: input.wallCount,
-    'f_{\\max}': output.mostBelowFaceMm,
-    'g_{\\max}': output.mostGapMm,
+    'f_{\\mathrm{max}}': output.mostBelowFaceMm,
+    'g_{\\mathrm{max}}': output.mostGapMm,
   }),
   sources: [],
   examples: [
