@@ -22,6 +22,8 @@ export interface AccuracyTable {
   readonly decimals: number;
   /** Names of the two directions, where the deviations make a surface. */
   readonly surface?: { readonly row: string; readonly column: string };
+  /** Why some figures differ; a page that shows the table asks for it where some do. */
+  readonly remark?: string;
   readonly deviations: readonly Deviation[];
 }
 
@@ -36,23 +38,38 @@ function requireFigures({ title, deviations }: AccuracyTable): void {
   if (broken) throw new Error(`${title}: ${broken.printed} beside ${broken.ours} is no comparison`);
 }
 
-function rowOf(table: AccuracyTable): string[] {
+/** What comes out of a comparison, for a reader. */
+export interface AccuracySummary {
+  readonly count: number;
+  /** How many of the figures were confirmed in which way. */
+  readonly confirmed: readonly { readonly how: Citation['confirmed']; readonly count: number }[];
+  /** Deviations with their unit. */
+  readonly worst: string;
+  readonly mean: string;
+  readonly withinLastDigit: number;
+}
+
+/** Sums a table up: how many figures, where from, the worst and the mean deviation. */
+export function summaryOf(table: AccuracyTable): AccuracySummary {
   requireFigures(table);
-  const { title, unit, decimals, deviations } = table;
+  const { unit, decimals, deviations } = table;
   const off = deviations.map(away);
   const shown = (figure: number) => `${figure.toFixed(decimals)} ${unit}`.trimEnd();
-  const origins = (['text', 'memory', 'computed'] as const).flatMap((confirmed) => {
-    const n = deviations.filter((one) => one.confirmed === confirmed).length;
-    return n === 0 ? [] : [`${n} ${confirmed}`];
-  });
-  return [
-    title,
-    String(off.length),
-    origins.join(', '),
-    shown(Math.max(...off)),
-    shown(off.reduce((sum, one) => sum + one, 0) / off.length),
-    String(deviations.filter((one) => away(one) <= one.known * (1 + 1e-9)).length),
-  ];
+  return {
+    count: off.length,
+    confirmed: (['text', 'memory', 'computed'] as const)
+      .map((how) => ({ how, count: deviations.filter((one) => one.confirmed === how).length }))
+      .filter(({ count }) => count > 0),
+    worst: shown(Math.max(...off)),
+    mean: shown(off.reduce((sum, one) => sum + one, 0) / off.length),
+    withinLastDigit: deviations.filter((one) => away(one) <= one.known * (1 + 1e-9)).length,
+  };
+}
+
+function rowOf(table: AccuracyTable): string[] {
+  const { count, confirmed, worst, mean, withinLastDigit } = summaryOf(table);
+  const origins = confirmed.map((one) => `${one.count} ${one.how}`).join(', ');
+  return [table.title, String(count), origins, worst, mean, String(withinLastDigit)];
 }
 
 const HEAD = ['checked against', 'n', 'confirmed', 'worst', 'mean', 'within its last digit'];

@@ -1,4 +1,4 @@
-import type { AnyRule, Basis, Citation, Confirmation, OutputSpec, Peer, Source } from '@scantling/rules';
+import type { AnyRule, Basis, Citation, OutputSpec, Peer, Source } from '@scantling/rules';
 import { withUnit } from './calculator/field.ts';
 import { printNumber } from './calculator/numbers.ts';
 
@@ -9,34 +9,48 @@ export const basisInWords: Readonly<Record<Basis, string>> = {
   convention: 'convention of the trade',
 };
 
-const confirmedInWords: Readonly<Record<Confirmation, string>> = {
-  text: 'seen in the text',
-  memory: 'from memory',
+/** How it is known that a figure or a statement is so, the surest first. */
+export type Known = 'publication' | 'reprint' | 'hand' | 'computed' | 'memory';
+
+export const knownInWords: Readonly<Record<Known, string>> = {
+  publication: 'seen in the text',
+  reprint: 'seen in a reprint',
+  hand: 'worked by hand',
   computed: 'computed here',
+  memory: 'from memory',
 };
 
-/** How it is known that a source says so. */
-export const knownBy = ({ confirmed, tier }: Citation): string =>
-  tier === 'reprint' ? 'seen in a reprint' : confirmedInWords[confirmed];
+type Origin = Pick<Citation, 'confirmed' | 'tier'> | { readonly workedByHand: string };
+
+export function howKnown(from: Origin): Known {
+  if ('workedByHand' in from) return 'hand';
+  if (from.tier === 'reprint') return 'reprint';
+  return from.confirmed === 'text' ? 'publication' : from.confirmed;
+}
+
+export const knownBy = (from: Origin): string => knownInWords[howKnown(from)];
+
+/** In how many of several cases which is known how, in words: `seen in the text: 12, from memory: 3`. */
+export function countsInWords(known: readonly Known[]): string {
+  const ways = Object.keys(knownInWords) as Known[];
+  return ways
+    .map((way) => [knownInWords[way], known.filter((one) => one === way).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([words, count]) => (known.length === count ? words : `${words}: ${count}`))
+    .join(', ');
+}
+
+export function yearInWords({ year }: Source): string {
+  if (year === undefined) return 'undated';
+  return year < 0 ? `${-year} BC` : `${year}`;
+}
 
 /** A source with its year, as it is cited. */
-export function titleWithYear({ title, year }: Source): string {
-  if (year === undefined) return `${title} (undated)`;
-  return `${title} (${year < 0 ? `${-year} BC` : year})`;
-}
+export const titleWithYear = (source: Source): string => `${source.title} (${yearInWords(source)})`;
 
-/** Where a worked example comes from and how that is known, in two short texts. */
-export function originInWords(from: Citation | { readonly workedByHand: string }): {
-  from: string;
-  confirmed: string;
-} {
-  if ('workedByHand' in from)
-    return { from: `Worked by hand: ${from.workedByHand}`, confirmed: 'arithmetic shown' };
-  return {
-    from: `${titleWithYear(from.source)}, ${from.at}`,
-    confirmed: knownBy(from),
-  };
-}
+/** A citation in one text. */
+export const citationInWords = (citation: Citation): string =>
+  `${titleWithYear(citation.source)}, ${citation.at} (${knownBy(citation)})`;
 
 /** What the statement of a rule rests on, in a few words. */
 export function restsOn({ sources }: AnyRule): string {

@@ -1,4 +1,4 @@
-import { type AnyRule, type Citation, rulesIn, type Source } from '@scantling/rules';
+import { type AnyRule, rulesIn, type Source } from '@scantling/rules';
 
 /** A package that exports rules. */
 export interface RulePackage {
@@ -39,24 +39,4 @@ export function functionName(rule: AnyRule): string {
 
 export const ruleHref = (rule: AnyRule): string => `/rules/${rule.id}/`;
 
-export const sourceHref = (source: Source): string => `/sources/#${source.id}`;
-
-/** Every citation of a rule: of its statement, its worked examples and its peers. */
-function citationsOf(rule: AnyRule): Citation[] {
-  const examples = rule.examples.flatMap(({ from }) => ('source' in from ? [from] : []));
-  const peers = (rule.peers ?? []).flatMap(({ source }) => (source ? [source] : []));
-  return [...rule.sources, ...examples, ...peers];
-}
-
-/** Every source that some rule cites, with those rules, in the order of its title. */
-export function citedSources(): { source: Source; rules: AnyRule[] }[] {
-  const byId = new Map<string, { source: Source; rules: AnyRule[] }>();
-  for (const rule of rules) {
-    for (const { source } of citationsOf(rule)) {
-      const entry = byId.get(source.id) ?? { source, rules: [] };
-      if (!entry.rules.includes(rule)) entry.rules.push(rule);
-      byId.set(source.id, entry);
-    }
-  }
-  return [...byId.values()].sort((a, b) => a.source.title.localeCompare(b.source.title, 'en'));
-}
+export const sourceHref = (source: Source): string => `/sources/${source.id}/`;

@@ -11,12 +11,18 @@ export interface Comparison {
   readonly difference: string;
   /** The difference is at most what the last printed digit, or the example's own sentence, allows. */
   readonly agrees: boolean;
+  /** The difference, 1 where it is half of the last printed digit: up to 1 the two are the same as printed. */
+  readonly ofLastDigit: number;
 }
 
 /** A number to two places more than the printed one beside it. */
 function besidePrinted(value: number, printed: string): string {
-  const places = printed.includes('e') ? undefined : (printed.split('.')[1]?.length ?? 0) + 2;
-  return places === undefined ? printNumber(value, 6) : printNumber(Number(value.toFixed(places)), 15);
+  if (printed.includes('e')) return printNumber(value, 6);
+  const places = (printed.split('.')[1]?.length ?? 0) + 2;
+  return value
+    .toFixed(places)
+    .replace(/^-(?=[0.]*$)/, '')
+    .replace('-', '−');
 }
 
 /** Computes a worked example and sets each of its figures beside the expected one. */
@@ -40,6 +46,7 @@ export function compareExample(rule: AnyRule, example: AnyRule['examples'][numbe
         ours: besidePrinted(ours / times, printed),
         difference: Math.abs(difference) < 1e-9 * Math.abs(value / times) ? '0' : printNumber(difference, 2),
         agrees: Math.abs(ours - value) <= (within?.value ?? tolerance) + 1e-12 * Math.abs(value),
+        ofLastDigit: Math.abs(ours - value) / tolerance,
       };
     });
   });

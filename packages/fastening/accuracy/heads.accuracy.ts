@@ -53,18 +53,23 @@ const tables: readonly AccuracyTable[] = [
     title: '`countersinkDepth`: ISO 10642, head heights',
     unit: 'mm',
     decimals: 3,
+    remark: 'Two rows of the data set contradict themselves; each has an erratum.',
     deviations: socketCountersunkHeads.rows.map(metricHeight),
   },
   {
     title: '`countersinkDepth`: ASME B18.6.1, heights of flat heads of wood screws',
     unit: 'in',
     decimals: 4,
+    remark:
+      'The printed heights are not those of a cone from head to shank, which is what we reckon; one is that of another screw. Measure the screw in hand.',
     deviations: inchWoodScrews.rows.map(inchHeight),
   },
   {
     title: '`countersinkDepth`: ASME B18.6.3, heights of flat heads of machine screws',
     unit: 'in',
     decimals: 4,
+    remark:
+      'The printed heights go down to the least diameter of the thread; ours is the cone from head to shank. Measure the screw in hand.',
     deviations: inchMachineScrews.rows.map(inchHeight),
   },
 ];

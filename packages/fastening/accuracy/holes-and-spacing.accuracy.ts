@@ -72,6 +72,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`woodScrewLeadHole`: drills of a table by the American rule, to 1/64 in',
     unit: 'in',
     decimals: 4,
+    remark: 'The table names some drill that is not the nearest 64th to what the rule gives.',
     deviations: drills.flatMap(([, rootIn, soft, hard]) =>
       (
         [

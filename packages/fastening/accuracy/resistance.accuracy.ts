@@ -27,7 +27,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`lagScrewWithdrawalReference`: NDS, Table 12.2A',
     unit: 'lb/in',
     decimals: 2,
-    surface: { row: 'specific gravity', column: 'in' },
+    surface: { row: 'specific gravity', column: 'diameter, in' },
     deviations: lagScrewWithdrawals.map(({ ovendrySpecificGravityRatio, diameterIn, referenceLbf }) => ({
       printed: referenceLbf,
       ours:

@@ -23,6 +23,8 @@ const tables: readonly AccuracyTable[] = [
     unit: '°C',
     decimals: 2,
     surface: { row: '°C', column: '% relative humidity' },
+    remark:
+      'The table says of itself that its values are rounded. One cell, at 30 °C and 65 %, is out of line with its neighbours by a whole degree.',
     deviations: printedDewPointsC
       .filter(({ printed }) => printed >= 0)
       .map(({ air, humidityPct, printed }) => ({
@@ -37,6 +39,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`dewPoint`: a rough chart in whole °F, from 32 °F on',
     unit: '°F',
     decimals: 1,
+    remark: 'A rough chart for painters: it is kept to show how far such a chart goes astray.',
     deviations: printedDewPointsF
       .filter(({ printed }) => printed >= 32)
       .map(({ air, humidityPct, printed }) => ({
@@ -50,6 +53,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`massConcentration`: exposure limits printed in ppm and mg/m³, which agencies round',
     unit: 'mg/m³',
     decimals: 1,
+    remark: 'The agencies set limits in round figures, mostly fives and tens; few follow to the last digit.',
     deviations: printedBothWays.map(({ molarMassGPerMol, limitPpm, limitMgPerM3, confirmed }) => ({
       printed: limitMgPerM3,
       ours: massConcentration({ concentrationPpm: limitPpm, molarMassGPerMol }).concentrationMgPerM3,

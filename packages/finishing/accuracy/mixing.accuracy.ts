@@ -11,6 +11,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`spreadingRate`: a printed chart, maker not named, with one misprint',
     unit: 'ft²/gal',
     decimals: 2,
+    remark: 'One cell is a misprint; the others that differ are cut off after the last digit, not rounded.',
     deviations: printedSpreadingRates.map(([mils, volumeSolidsPct, printed]) => ({
       printed,
       ours: spreadingRate({ volumeSolidsPct, dryFilmUm: mils * 25.4 }).spreadingRateM2PerL * FT2_PER_GAL,
@@ -22,6 +23,8 @@ const tables: readonly AccuracyTable[] = [
     title: '`shellacThinning`: a magazine’s table in quarter parts, five cells out of line',
     unit: 'parts',
     decimals: 2,
+    remark:
+      'Five cells are out of line with the rest of the table; the others that differ are rounded to another quarter.',
     deviations: printedShellacThinning.map(([fromCutLbPerGal, toCutLbPerGal, printed]) => ({
       printed,
       ours: shellacThinning({

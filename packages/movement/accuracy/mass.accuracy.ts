@@ -27,6 +27,7 @@ const tables: readonly AccuracyTable[] = [
     title: '`specificGravityAtMoisture`: Wood Handbook, Tables 5-3a and 5-3b, green to 12 %',
     unit: '',
     decimals: 3,
+    remark: 'Both columns are averages of tests; one curve for all woods passes near them, not through them.',
     deviations: greenAndDry.map(({ basic, printed, confirmed }) => ({
       printed,
       ours: specificGravityAtMoisture({ basicSpecificGravityRatio: basic, moisturePct: 12 })
@@ -39,6 +40,8 @@ const tables: readonly AccuracyTable[] = [
     title: '`woodDensity`: air-dry weights of an Oregon table',
     unit: 'lb/ft³',
     decimals: 1,
+    remark:
+      'For five woods, four firs and a spruce, the table’s own weights and specific gravities do not go together.',
     deviations: oregonProperties.rows.map(({ specificGravityRatio, weightAirDryLbPerFt3, confirmed }) => ({
       printed: weightAirDryLbPerFt3,
       ours: woodDensity({ specificGravityRatio, moisturePct: 12 }).densityKgPerM3 / KG_PER_M3,
@@ -51,6 +54,7 @@ const tables: readonly AccuracyTable[] = [
     unit: 'lb',
     decimals: 0,
     // The weights were seen; the specific gravities that they are computed from are recalled.
+    remark: 'The answer works from tables of weight that round on the way; it agrees to about a thousandth.',
     deviations: weighed.map(({ given, figure }) => ({
       printed: Number(figure.printed),
       ours: panelMassRule.compute(given).massKg / figure.times,

@@ -49,6 +49,8 @@ const tables: readonly AccuracyTable[] = [
     title: '`finishResistance`: effectiveness after 7 days from that after 14, Wood Handbook, Table 16-3',
     unit: '%',
     decimals: 1,
+    remark:
+      'Both figures are measured. One resistance, the same on every day, is a simple picture of a coat of finish.',
     deviations: telling.map(({ after7DaysPct, after14DaysPct, confirmed }) => {
       const { resistanceDaysPerMm } = finishResistance({
         ...pine,

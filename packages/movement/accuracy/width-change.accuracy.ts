@@ -32,6 +32,8 @@ const tables: readonly AccuracyTable[] = [
     title: '`coefficientFromShrinkage`: Wood Handbook, Table 13-5 from Tables 4-3 and 4-4, 30 %',
     unit: '',
     decimals: 5,
+    remark:
+      'Those that differ belong to woods that share one figure with their group, to imported woods and to a misprint; each has an erratum.',
     deviations: others.map((pair) => derived(pair, 30)),
   },
   {
@@ -44,6 +46,8 @@ const tables: readonly AccuracyTable[] = [
     title: '`widthChange`: `widthChangeByShrinkage` of the same wood, 600 mm from 8 to 11 %',
     unit: 'mm',
     decimals: 2,
+    remark:
+      'The woods that differ are those whose printed coefficient does not follow from their printed shrinkage.',
     deviations: pairs.map(({ species, coefficientPerPct, shrinkagePct }) => ({
       printed: widthChangeByShrinkage({
         ...width,
