@@ -1,6 +1,6 @@
 /** What a maker wants from any page, in one tap: in the head of every page, and first in the menu. */
 export const doors: readonly { readonly label: string; readonly href: string }[] = [
-  { label: 'Calculators', href: '/rules/' },
+  { label: 'Calculators', href: '/calculators/' },
 ];
 
 /** What else stands in the head of a page where there is room. */

@@ -1,4 +1,5 @@
 import { defineRouteMiddleware, type StarlightRouteData } from '@astrojs/starlight/route-data';
+import { jobHref, jobsByGroup } from './job-registry.ts';
 import { packages, ruleHref } from './registry.ts';
 
 type Entry = StarlightRouteData['sidebar'][number];
@@ -13,30 +14,36 @@ export const onRequest = defineRouteMiddleware(({ locals, url }) => {
     badge: undefined,
     attrs: {},
   });
-  /** Without a folder it stands open; with one, only on the pages in it. */
-  const group = (label: string, entries: Entry[], folder?: string): Entry => ({
+  const group = (label: string, entries: Entry[]): Entry => ({
     type: 'group',
     label,
     entries,
-    collapsed: folder !== undefined && !url.pathname.startsWith(folder),
+    collapsed: false,
     badge: undefined,
   });
 
   locals.starlightRoute.sidebar = [
-    group(
-      'Rules',
-      [
-        link('All rules', '/rules/'),
-        ...packages.map(({ name, title, rules }) =>
-          group(
-            title,
-            rules.map((rule) => link(rule.title, ruleHref(rule))),
-            `/rules/${name}/`,
-          ),
+    group('Calculators', [
+      link('All calculators', '/calculators/'),
+      ...jobsByGroup().map(({ group: title, jobs }) =>
+        group(
+          title,
+          jobs.map((named) => link(named.job.title, jobHref(named))),
         ),
-      ],
-      '/rules/',
-    ),
+      ),
+    ]),
+    group('Rules', [
+      link('All rules', '/rules/'),
+      // The rules of one package at a time: those of all would be most of what each page weighs.
+      ...packages.map(({ name, title, rules }) =>
+        url.pathname.startsWith(`/rules/${name}/`)
+          ? group(
+              title,
+              rules.map((rule) => link(rule.title, ruleHref(rule))),
+            )
+          : link(title, `/rules/#${name}`),
+      ),
+    ]),
     group('Why believe it', [
       link('How to read a page', '/reading/'),
       link('Worked examples', '/examples/'),
