@@ -1,4 +1,4 @@
-import type { AccuracyTable } from '../../../../tests-shared/src/accuracy.ts';
+import type { AccuracyTable } from './comparison.ts';
 
 /** A cell of a printed table: its printed figure, how far ours is from it, and whether that changes its last digit. */
 export interface SurfaceCell {

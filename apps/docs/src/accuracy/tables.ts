@@ -1,10 +1,6 @@
 import type { AnyRule } from '@scantling/rules';
-import {
-  type AccuracySummary,
-  type AccuracyTable,
-  summaryOf,
-} from '../../../../tests-shared/src/accuracy.ts';
 import { functionName, rules } from '../registry.ts';
+import { type AccuracySummary, type AccuracyTable, summaryOf } from './comparison.ts';
 
 /** A piece of a title: words, or the name of a function with its rule where it has one. */
 export interface TitlePart {

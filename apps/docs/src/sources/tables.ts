@@ -1,6 +1,17 @@
 import type { Confirmation, Tier } from '@scantling/rules';
 import { csvParse } from 'd3-dsv';
-import type { TableMeta } from '../../../../tests-shared/src/tables/table.ts';
+
+/** What stands beside a table in its file. */
+interface TableMeta {
+  readonly source: string;
+  readonly at: string;
+  readonly title: string;
+  readonly rights: string;
+  readonly rowCount: number;
+  readonly columns: Readonly<Record<string, { readonly kind: string; readonly unit?: string }>>;
+  readonly errata: readonly { readonly rows: readonly string[]; readonly says: string }[];
+  readonly notes: readonly string[];
+}
 
 /** A table as it stands in a package, and what is known of its rows. */
 export interface PrintedTable extends TableMeta {
