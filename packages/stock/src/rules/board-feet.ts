@@ -74,7 +74,7 @@ export const boardFeetRule = /* @__PURE__ */ defineRule(() => {
     outputs: { volumeBoardFt: { label: 'Board measure', unit: 'bd ft' } },
     compute: boardFeet,
     formula: String.raw`V = \frac{\max(T, 1) \times W \times L}{12}`,
-    symbols: { T: 'thickness in inches', W: 'width in inches', L: 'length in feet' },
+    symbols: { V: 'board feet', T: 'thickness in inches', W: 'width in inches', L: 'length in feet' },
     inSymbols: (input, output) => ({
       V: output.volumeBoardFt,
       T: input.thicknessMm / 25.4,
