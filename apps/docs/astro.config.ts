@@ -13,6 +13,12 @@ process.env.ASTRO_TELEMETRY_DISABLED = '1';
 const resolve = { conditions: ['@scantling/source', 'module', 'browser', 'default'] };
 const resolveOnServer = { conditions: ['@scantling/source', 'module', 'node', 'default'] };
 
+/** Lists of what each module will ask for later weigh more than they save. Astro passes over this setting elsewhere. */
+const noPreloadLists = {
+  name: 'no-preload-lists',
+  configEnvironment: (name: string) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+};
+
 export default defineConfig({
   integrations: [
     starlight({
@@ -39,10 +45,9 @@ export default defineConfig({
     offline(),
   ],
   vite: {
-    plugins: [ruleModules()],
+    plugins: [ruleModules(), noPreloadLists],
     environments: {
-      // Lists of what each module will ask for later weigh more than they save.
-      client: { resolve, build: { modulePreload: false } },
+      client: { resolve },
       prerender: { resolve: resolveOnServer },
       ssr: { resolve: resolveOnServer },
     },
