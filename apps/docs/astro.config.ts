@@ -4,6 +4,7 @@ import starlightLinksValidator from 'starlight-links-validator';
 import { head } from './head.ts';
 import { offline } from './integrations/offline.ts';
 import { policy } from './integrations/policy.ts';
+import { planModules } from './plan-modules.ts';
 import { ruleModules } from './rule-modules.ts';
 
 // Building this site tells nobody: Astro asks for this before it first reports.
@@ -45,7 +46,7 @@ export default defineConfig({
     offline(),
   ],
   vite: {
-    plugins: [ruleModules(), noPreloadLists],
+    plugins: [planModules(), ruleModules(), noPreloadLists],
     environments: {
       client: { resolve },
       prerender: { resolve: resolveOnServer },
