@@ -17,8 +17,8 @@ const ours = join(import.meta.dirname, '../..');
 const isOurs = (id: string) => id.startsWith(ours) && /\.tsx?$/.test(id) && !id.includes('/node_modules/');
 
 /**
- * Gives the planner copies of its own of the packages' modules. Pages of rules load each rule as a module of its own, with
- * its card; a module that is loaded so is kept whole, and the planner, which only computes, would carry all the cards.
+ * Gives the planner copies of its own of our modules. What it shares with the many calculators would else come in two dozen
+ * pieces, each with all that any page needs of it: a tenth more to load.
  */
 export function planModules() {
   return {
