@@ -8,6 +8,8 @@ export interface Budget {
   readonly maxGzipBytes: number;
   /** These names hand out citations or several rules' findings, so their texts may come along. */
   readonly citesSources?: true;
+  /** Weighed is what a program loads at first, without what it loads by `import()` when that is asked for. */
+  readonly atFirst?: true;
   /** It writes DXF, so the library that does may come along. */
   readonly writesDxf?: true;
 }
@@ -109,5 +111,14 @@ export const budgets: readonly Budget[] = [
   { package: '@scantling/stock', imports: ['cutBoards'], maxGzipBytes: 8150 },
   // The whole job: 7 kB are names and figures of every wood, the rest joins some forty functions of seven packages.
   { package: '@scantling/worktop', imports: ['planWorktop'], maxGzipBytes: 73_300, citesSources: true },
+  // A plan of top, base, holes and finish; each section that a plan has besides is loaded with it.
+  {
+    package: '@scantling/worktop',
+    subpath: '/on-demand',
+    imports: ['planOnDemand'],
+    maxGzipBytes: 35_000,
+    citesSources: true,
+    atFirst: true,
+  },
   { package: '@scantling/worktop', imports: ['planDrawing'], maxGzipBytes: 7600 },
 ];

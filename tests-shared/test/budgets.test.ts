@@ -46,7 +46,7 @@ describe('what a program ships that imports', () => {
     }),
   )('%s', async (title, from, budget) => {
     const never = ['zod', ...(budget.writesDxf ? [] : [DXF_WORD]), ...(budget.citesSources ? [] : words)];
-    const shipped = await bundle(from, budget.imports);
+    const shipped = await bundle(from, budget.imports, root, budget.atFirst);
     expect(bundleProblems(title, shipped, budget.maxGzipBytes, never)).toEqual([]);
     // What may come along does: the word that must not appear elsewhere is one that would be seen.
     if (budget.writesDxf) expect(shipped.text).toContain(DXF_WORD);

@@ -1,10 +1,9 @@
-import { cautions } from './cautions.ts';
-import { checkPlan, worst } from './checks/index.ts';
-import { computed } from './computed.ts';
+import { asItStands, isOpen } from './as-it-stands.ts';
 import type { Plan } from './plan/plan.ts';
 import { requirePlan } from './plan/require-plan.ts';
+import { planWith } from './plan-with.ts';
 import type { WorktopPlan } from './result.ts';
-import { basisOf } from './season.ts';
+import { sections } from './sections.ts';
 import { settle } from './settle.ts';
 
 /**
@@ -26,9 +25,5 @@ import { settle } from './settle.ts';
  */
 export function planWorktop(plan: Plan): WorktopPlan {
   requirePlan(plan);
-  const basis = basisOf(plan);
-  const { settled, chosen } = settle(plan, basis);
-  const parts = computed(settled, basis);
-  const checks = checkPlan(parts);
-  return { ...parts, asked: plan, chosen, status: worst(checks), checks, cautions };
+  return planWith(plan, { settle: isOpen(plan) ? settle : asItStands, sections });
 }

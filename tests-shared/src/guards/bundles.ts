@@ -1,5 +1,5 @@
 import { gzipSync } from 'node:zlib';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import type { Problems } from '../law-kit/problem.ts';
 import { root } from './workspace.ts';
 
@@ -9,8 +9,23 @@ export interface Bundle {
   readonly gzipBytes: number;
 }
 
+/** Leaves out what is loaded by `import()`. */
+const loadedLater: Plugin = {
+  name: 'loaded later',
+  setup(build) {
+    build.onResolve({ filter: /./ }, ({ kind, path }) =>
+      kind === 'dynamic-import' ? { path, external: true } : null,
+    );
+  },
+};
+
 /** Bundles a few names of a package, from its `dist`, the way a program that imports them does. */
-export async function bundle(from: string, names: readonly string[], resolveDir = root): Promise<Bundle> {
+export async function bundle(
+  from: string,
+  names: readonly string[],
+  resolveDir = root,
+  atFirst = false,
+): Promise<Bundle> {
   const { outputFiles } = await build({
     stdin: { contents: `export { ${names} } from '${from}';`, resolveDir },
     bundle: true,
@@ -21,6 +36,7 @@ export async function bundle(from: string, names: readonly string[], resolveDir 
     platform: 'browser',
     charset: 'utf8',
     logLevel: 'silent',
+    plugins: atFirst ? [loadedLater] : [],
   });
   const text = outputFiles[0]?.text ?? '';
   return { text, gzipBytes: gzipSync(text, { level: 9 }).length };
