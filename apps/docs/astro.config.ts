@@ -2,6 +2,7 @@ import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import starlightLinksValidator from 'starlight-links-validator';
 import { head } from './head.ts';
+import { apiReference } from './integrations/api.ts';
 import { offline } from './integrations/offline.ts';
 import { policy } from './integrations/policy.ts';
 import { planModules } from './plan-modules.ts';
@@ -22,6 +23,7 @@ const noPreloadLists = {
 
 export default defineConfig({
   integrations: [
+    apiReference(),
     starlight({
       title: 'Scantling',
       description: 'The numbers behind a solid-wood top on a metal base, each with its source.',

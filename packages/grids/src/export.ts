@@ -2,7 +2,7 @@
  * What leaves for the shop: a table of the holes, a drawing at full size, and a drilling program. The drawing as DXF
  * is in `export/dxf`.
  *
- * @module export
+ * @module grids/export
  */
 export type { BoredHole, BoredPanel, NamedShape } from './export/bored-panel.ts';
 export { type DrillingInput, drillingProgram } from './export/drilling-program.ts';

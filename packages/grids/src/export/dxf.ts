@@ -1,7 +1,7 @@
 /**
  * A panel with its holes as a DXF drawing. A subpath of its own, so that nobody else carries the library that writes it.
  *
- * @module export/dxf
+ * @module grids/export/dxf
  */
 import { Colors, DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf';
 import type { Point } from '../geometry.ts';
