@@ -8,10 +8,12 @@ import {
   Converter,
   type DeclarationReflection,
   OptionDefaults,
+  PageEvent,
   ReflectionKind,
   type ReflectionSymbolId,
+  type TypeDocOptions,
 } from 'typedoc';
-import { MarkdownPageEvent } from 'typedoc-plugin-markdown';
+import type { PluginOptions } from 'typedoc-plugin-markdown';
 
 // Writes the pages of the API reference, one for each thing that can be imported from, into the folder it is given.
 
@@ -62,8 +64,35 @@ function linkCard(card: DeclarationReflection, declared: ReflectionSymbolId | un
   });
 }
 
+/**
+ * A page lists a hundred functions and more, so that each is said in few lines: the type of the parameters in the
+ * signature, a word in bold in place of a heading.
+ */
+function plainer(markdown: string): string {
+  const parameter = String.raw`#### Parameters\n\n\| Parameter \| Type \|\n\| -+ \| -+ \|\n\| (?:<a id="[^"]*"></a> )?(.+) \| (.+) \|\n\n`;
+  return (
+    markdown
+      .replace(/\]\(\/api\/((?:\w|[/-])+?)\.md/g, '](/api/$1/')
+      .replace(
+        new RegExp(String.raw`(> \*\*\w+\*\*)\(.+?\)(: .+\n\n(?:(?!#).*\n)*?)${parameter}`, 'g'),
+        '$1($3: $4)$2',
+      )
+      // The signature has said the type.
+      .replace(/#### Returns\n\n.+\n\n(?!#|\*\*\*|$)/g, '**Returns** ')
+      .replace(/#### Returns\n\n.+\n\n/g, '')
+      .replace(/^#### (Throws|Source|Example)\n\n/gm, (_, word) => (word === 'Example' ? '' : `**${word}** `))
+      .replace(/^#### (Extends|Extended by)\n\n((?:- .+\n)+)/gm, (_, word, list: string) => {
+        const names = list.trim().split(/\n?- /).filter(Boolean);
+        return `**${word}** ${names.join(', ')}\n`;
+      })
+      .replace(/^#### (Parameters|Type Parameters|Type Declaration)$/gm, '**$1**')
+      .replace(/^#### Properties\n\n/gm, '')
+      .replace(/^\*\*\*\n\n/gm, '')
+  );
+}
+
 const entries = entryPoints();
-const app = await Application.bootstrapWithPlugins({
+const options: Partial<TypeDocOptions> & Partial<PluginOptions> = {
   entryPoints: [...entries.values()],
   tsconfig: fileURLToPath(new URL('../tsconfig.api.json', import.meta.url)),
   plugin: ['typedoc-plugin-markdown'],
@@ -75,6 +104,7 @@ const app = await Application.bootstrapWithPlugins({
   entryFileName: 'index',
   readme: 'none',
   disableSources: true,
+  excludeExternals: true,
   blockTags: [...OptionDefaults.blockTags, '@source'],
   useHTMLAnchors: true,
   anchorPrefix: 'of-',
@@ -88,7 +118,8 @@ const app = await Application.bootstrapWithPlugins({
   typeAliasPropertiesFormat: 'table',
   typeDeclarationFormat: 'table',
   tableColumnSettings: { hideModifiers: true, hideInherited: true, hideOverrides: true },
-});
+};
+const app = await Application.bootstrapWithPlugins(options);
 app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => {
   for (const one of project.getReflectionsByKind(ReflectionKind.Variable) as DeclarationReflection[]) {
     if (one.type?.type !== 'reference' || one.type.name !== 'Rule') continue;
@@ -97,12 +128,12 @@ app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => {
   }
   for (const one of project.getReflectionsByKind(ReflectionKind.CallSignature)) splitSource(one.comment);
 });
-app.renderer.on(MarkdownPageEvent.END, (page: MarkdownPageEvent) => {
+app.renderer.on(PageEvent.END, (page) => {
   const isIndex = page.url === 'index.md';
-  const title = isIndex ? 'API reference' : `@scantling/${page.model.name}`;
+  const title = isIndex ? 'API reference' : `@scantling/${(page.model as { name: string }).name}`;
   const about = isIndex ? 'Every function and type of every package.' : `What ${title} gives.`;
   const front = `---\ntitle: "${title}"\ndescription: "${about}"\neditUrl: false\n---\n\n`;
-  page.contents = front + page.contents?.replace(/\]\(\/api\/((?:\w|[/-])+?)\.md/g, '](/api/$1/');
+  page.contents = front + plainer(page.contents ?? '');
 });
 const project = await app.convert();
 const modules = project?.children?.map(({ name }) => `@scantling/${name}`).sort() ?? [];

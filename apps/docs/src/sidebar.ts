@@ -50,6 +50,10 @@ export const onRequest = defineRouteMiddleware(({ locals, url }) => {
       link('Accuracy', '/accuracy/'),
       link('Sources', '/sources/'),
     ]),
-    group('Use and extend', [link('In code', '/in-code/'), link('Add a rule', '/add-a-rule/')]),
+    group('Use and extend', [
+      link('In code', '/in-code/'),
+      link('API reference', '/api/'),
+      link('Add a rule', '/add-a-rule/'),
+    ]),
   ];
 });

@@ -14,6 +14,7 @@ const pages = [
   '/sources/',
   '/reading/',
   '/in-code/',
+  '/api/movement/',
   '/404.html',
 ];
 
