@@ -9,14 +9,14 @@ import type { Settlement } from './settle.ts';
 
 /** What a plan is computed with: all there is, or as much of it as the plan asks for. */
 export interface Means {
-  readonly settle: (plan: Plan, basis: Basis) => Settlement;
+  readonly settle: (plan: Plan, basis: Basis, sections: Sections) => Settlement;
   readonly sections: Sections;
 }
 
 /** The computed plan with its choices and its checks. */
 export function planWith(plan: Plan, { settle, sections }: Means): WorktopPlan {
   const basis = basisOf(plan);
-  const { settled, chosen } = settle(plan, basis);
+  const { settled, chosen } = settle(plan, basis, sections);
   const parts = computed(settled, basis, sections);
   const checks = checkPlan(parts, sections);
   return { ...parts, asked: plan, chosen, status: worst(checks), checks, cautions };

@@ -1,6 +1,7 @@
 import type { Plan, SettledPlan } from './plan/plan.ts';
 import type { Chosen } from './result.ts';
 import type { Basis } from './season.ts';
+import type { Sections } from './sections.ts';
 import { chooseBoardCount } from './settle/board-count.ts';
 import { chooseLine } from './settle/line.ts';
 import { firstChosen, lineChosen, slideChosen } from './settle/says.ts';
@@ -41,11 +42,11 @@ function settleBase(plan: Plan, { swing }: Basis): Settlement {
 }
 
 /** Makes the choices that a plan leaves open, together where they depend on each other. */
-export function settle(plan: Plan, basis: Basis): Settlement {
+export function settle(plan: Plan, basis: Basis, sections: Sections): Settlement {
   const { settled, chosen } = settleBase(plan, basis);
   const { screws, glueUp } = plan;
-  const screw = screws?.lengthMm === 'choose' ? chooseLength(settled, basis) : null;
-  const boards = glueUp?.boardCount === 'choose' ? chooseBoardCount(settled, basis) : null;
+  const screw = screws?.lengthMm === 'choose' ? chooseLength(settled, basis, sections) : null;
+  const boards = glueUp?.boardCount === 'choose' ? chooseBoardCount(settled, basis, sections) : null;
   return {
     settled: {
       ...settled,

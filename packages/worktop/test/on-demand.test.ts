@@ -6,6 +6,7 @@ import { type Plan, planWorktop } from '../src/index.ts';
 import { planOnDemand } from '../src/on-demand.ts';
 import { parsePlan } from '../src/schema.ts';
 import { basisOf } from '../src/season.ts';
+import { sections } from '../src/sections.ts';
 import { settle } from '../src/settle.ts';
 import { anyPlan } from './any-plan.ts';
 import { plainBench } from './plain-bench.ts';
@@ -52,7 +53,7 @@ test('whatever sections are put together, and with each of them alone', async ()
 test('a plan that leaves nothing open stands as the search for choices leaves it', () => {
   const closed = plans.map((plan) => asChosen(planWorktop(plan))).filter((plan) => !isOpen(plan));
   expect(closed.length).toBeGreaterThan(3);
-  for (const plan of closed) expect(asItStands(plan)).toEqual(settle(plan, basisOf(plan)));
+  for (const plan of closed) expect(asItStands(plan)).toEqual(settle(plan, basisOf(plan), sections));
 });
 
 test('an impossible plan is refused before anything is loaded, in the same words', async () => {

@@ -1,9 +1,10 @@
 import { millimetres } from '../lengths.ts';
-import { type PlannedGlueUp, plannedGlueUp } from '../parts/glue-up.ts';
+import type { PlannedGlueUp } from '../parts/glue-up.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { OfferedBoard, Stock } from '../plan/stock.ts';
 import type { Chosen } from '../result.ts';
 import type { Basis } from '../season.ts';
+import type { Sections } from '../sections.ts';
 
 /** So many boards more than the fewest are tried: boards that are ripped ever narrower serve nobody. */
 const MOST_MORE = 20;
@@ -44,10 +45,10 @@ function givenBy(board: OfferedBoard, stock: Stock, rough: PlannedGlueUp): numbe
 const boards = (count: number) => (count === 1 ? 'one board' : `${count} boards`);
 
 /** The fewest boards that are on offer; where the stack is known, the fewest that it can give. */
-export function chooseBoardCount(plan: SettledPlan, basis: Basis): Chosen {
+export function chooseBoardCount(plan: SettledPlan, basis: Basis, { glueUp: section }: Sections): Chosen {
   const glueUp = plan.glueUp as NonNullable<SettledPlan['glueUp']>;
   const withCount = (boardCount: number) =>
-    plannedGlueUp({ ...plan, glueUp: { ...glueUp, boardCount } }, basis) as PlannedGlueUp;
+    section.planned({ ...plan, glueUp: { ...glueUp, boardCount } }, basis) as PlannedGlueUp;
   const fewest = withCount(1);
   const { stock } = plan;
   const chosen = ({ boardCount, roughWidthMm }: PlannedGlueUp, why: string, proven: boolean): Chosen => ({

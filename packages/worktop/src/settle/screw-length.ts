@@ -1,24 +1,23 @@
 import { chooseScrewLength } from '@scantling/fastening';
 import { millimetres } from '../lengths.ts';
 import { plannedFixings } from '../parts/fixings.ts';
-import { plannedScrews } from '../parts/screws.ts';
-import { plannedStrip } from '../parts/strip.ts';
 import type { SettledPlan } from '../plan/plan.ts';
 import type { Chosen } from '../result.ts';
 import type { Basis } from '../season.ts';
+import type { Sections } from '../sections.ts';
 
 /**
  * The screw with most thread in the wood that leaves enough above its tip where the wood is thinnest: one length for all,
  * so that none is mistaken for another. Where none does, the longest that at least leaves the wood above it.
  */
-export function chooseLength(plan: SettledPlan, basis: Basis): Chosen {
+export function chooseLength(plan: SettledPlan, basis: Basis, sections: Sections): Chosen {
   const { layersMm, stockLengthsMm, threadShare, tipLengthMm, leastThreadMm, leastStockMm, ...screws } =
     plan.screws as NonNullable<SettledPlan['screws']>;
   const terms = { layersMm, stockLengthsMm, threadShare, tipLengthMm, leastThreadMm, leastStockMm };
   const tried = { ...screws, ...terms, lengthMm: stockLengthsMm[0] as number };
   const fixings = plannedFixings(plan, basis.swing);
-  const strip = plannedStrip(plan, basis);
-  const at = plannedScrews({ ...plan, screws: tried }, fixings, strip)?.at ?? [];
+  const strip = sections.strip.planned(plan, basis);
+  const at = sections.screws.planned({ ...plan, screws: tried }, fixings, strip)?.at ?? [];
   const topThicknessMm = Math.min(...at.map((screw) => screw.topThicknessMm));
   const { chosen, why, lengths } = chooseScrewLength({ ...terms, topThicknessMm });
   const safe = lengths.filter(({ stockAboveTipMm }) => stockAboveTipMm >= leastStockMm);
