@@ -5,6 +5,7 @@ import { head } from './head.ts';
 import { apiReference } from './integrations/api.ts';
 import { offline } from './integrations/offline.ts';
 import { policy } from './integrations/policy.ts';
+import { jobModules } from './job-modules.ts';
 import { planModules } from './plan-modules.ts';
 import { ruleModules } from './rule-modules.ts';
 
@@ -48,7 +49,7 @@ export default defineConfig({
     offline(),
   ],
   vite: {
-    plugins: [planModules(), ruleModules(), noPreloadLists],
+    plugins: [jobModules(), planModules(), ruleModules(), noPreloadLists],
     environments: {
       client: { resolve },
       prerender: { resolve: resolveOnServer },

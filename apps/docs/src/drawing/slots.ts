@@ -53,17 +53,8 @@ export function drawSlots(drawn: DrawnSlots): Drawing {
   const at = (yMm: number) => view.at(yMm, 0)[0];
   const middle = TOP + DEPTH / 2;
   const outwards = (slot: DrawnSlot) => (slot.yMm < heldMm ? -1 : 1);
-  const rows = slots.map((slot, i) =>
-    piece(
-      'g',
-      { transform: `translate(0 ${middle}) scale(${view.scale.toPrecision(6)})` },
-      piece('circle', {
-        class: `paper ${slot.onLine ? 'outline' : 'thin'}`,
-        'data-drag-x': `rows.${i}.yMm`,
-        cx: short(slot.yMm + 12 / view.scale),
-        r: short(9 / view.scale),
-      }),
-    ),
+  const rows = slots.map(({ yMm, onLine }) =>
+    round(at(yMm), middle, 9, `paper ${onLine ? 'outline' : 'thin'}`),
   );
   const numbers = slots.map(({ yMm }, i) => label([at(yMm), middle + 5], `${i + 1}`));
 

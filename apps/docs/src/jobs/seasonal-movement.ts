@@ -1,4 +1,4 @@
-import { equilibriumMoisture, seasonalMoisture, seasonalMovement, widthChange } from '@scantling/movement';
+import { equilibriumMoisture, widthChange } from '@scantling/movement';
 import { requireThat } from '@scantling/rules';
 import { defineJob, type Outcome } from '../calculator/calculation.ts';
 import { drawYear } from '../drawing/year.ts';
@@ -76,15 +76,19 @@ export default defineJob({
       ...typeof known,
     ];
     const [driest, wettest] = [byMoisture[0], byMoisture.at(-1) as (typeof known)[0]];
-    const year = { driestMoisturePct: driest.moisturePct, wettestMoisturePct: wettest.moisturePct };
-    const panel = { widthMm, coefficientPerPct };
-    const { shrinkMm, swellMm, driestChangeMm, wettestChangeMm } = seasonalMovement({
-      ...panel,
-      moisturePct,
-      year,
+    const changeAt = (toMoisturePct: number) => ({
+      widthMm,
+      coefficientPerPct,
+      fromMoisturePct: moisturePct,
+      toMoisturePct,
     });
-    const { buildingDay } = seasonalMoisture({ moisturePct, year });
-    const changeAt = (toMoisturePct: number) => ({ ...panel, fromMoisturePct: moisturePct, toMoisturePct });
+    const driestChangeMm = widthChange(changeAt(driest.moisturePct)).changeMm;
+    const wettestChangeMm = widthChange(changeAt(wettest.moisturePct)).changeMm;
+    // Building day is a day of the year too: a panel made wetter than any month does not swell.
+    const swellMm = Math.max(0, wettestChangeMm);
+    const shrinkMm = Math.max(0, -driestChangeMm);
+    const outside =
+      moisturePct < driest.moisturePct ? 'drier' : moisturePct > wettest.moisturePct && 'wetter';
 
     const share = held === 'middle' ? 0.5 : 1;
     const roomMm = swellMm * share;
@@ -152,12 +156,9 @@ export default defineJob({
         'Wood follows the air slowly: a thick or finished panel turns back before it gets there and moves less than this.',
         'The room has nothing to spare: add what the panel may be out of square and its finish thick.',
       ],
-      notes:
-        buildingDay === 'within'
-          ? []
-          : [
-              `At make-up the wood is ${buildingDay} than in any month: it will never come back to this width.`,
-            ],
+      notes: outside
+        ? [`At make-up the wood is ${outside} than in any month: it will never come back to this width.`]
+        : [],
       steps: [driest, wettest].flatMap((end) => {
         const given = changeAt(end.moisturePct);
         return [

@@ -1,5 +1,5 @@
 import { slotLength, slotTravel, washerOverSlot } from '@scantling/fastening';
-import { seasonalMovement, widthChange } from '@scantling/movement';
+import { widthChange } from '@scantling/movement';
 import { requireThat } from '@scantling/rules';
 import { defineJob, type Outcome } from '../calculator/calculation.ts';
 import { drawSlots } from '../drawing/slots.ts';
@@ -104,13 +104,18 @@ export default defineJob({
     const ys = rows.map(({ yMm }) => yMm);
     const [front, back] = [Math.min(...ys), Math.max(...ys)];
     const lineMm = { front, middle: (front + back) / 2, back };
-    const year = { driestMoisturePct: driestPct, wettestMoisturePct: wettestPct };
 
-    const travelOf = (distanceMm: number) => {
-      const panel = { widthMm: distanceMm, coefficientPerPct, moisturePct, year };
-      const { swellMm, shrinkMm } = seasonalMovement(panel);
-      return { swellMm, shrinkMm };
-    };
+    const changeAt = (distanceMm: number, toMoisturePct: number) => ({
+      widthMm: distanceMm,
+      coefficientPerPct,
+      fromMoisturePct: moisturePct,
+      toMoisturePct,
+    });
+    // The day itself counts: a top that is wetter then than all year does not swell.
+    const travelOf = (distanceMm: number) => ({
+      swellMm: Math.max(0, widthChange(changeAt(distanceMm, wettestPct)).changeMm),
+      shrinkMm: Math.max(0, -widthChange(changeAt(distanceMm, driestPct)).changeMm),
+    });
     const slotAt = (yMm: number, heldMm: number) => {
       const distanceMm = Math.abs(yMm - heldMm);
       const travel = travelOf(distanceMm);
@@ -166,12 +171,7 @@ export default defineJob({
         : [`The washer does not cover the slot all year: it takes ${say(longest.washerDiameterMm)}.`]),
     ];
 
-    const panel = (toMoisturePct: number) => ({
-      widthMm: longest.distanceMm,
-      coefficientPerPct,
-      fromMoisturePct: moisturePct,
-      toMoisturePct,
-    });
+    const panel = (toMoisturePct: number) => changeAt(longest.distanceMm, toMoisturePct);
     const { swellMm, shrinkMm, slotLengthMm, screwFromInnerEndMm, washerDiameterMm, holeMm } = longest;
     const slot = { shankDiameterMm, swellMm, shrinkMm, clearanceMm };
     const washer = { slotLengthMm, screwFromInnerEndMm, swellMm, shrinkMm, lapMm: 0 };
