@@ -1,4 +1,5 @@
 import { defineRouteMiddleware, type StarlightRouteData } from '@astrojs/starlight/route-data';
+import { planner } from './doors.ts';
 import { jobHref, jobsByGroup } from './job-registry.ts';
 import { packages, ruleHref } from './registry.ts';
 
@@ -23,6 +24,7 @@ export const onRequest = defineRouteMiddleware(({ locals, url }) => {
   });
 
   locals.starlightRoute.sidebar = [
+    link(planner.title, planner.href),
     group('Calculators', [
       link('All calculators', '/calculators/'),
       ...jobsByGroup().map(({ group: title, jobs }) =>
