@@ -37,6 +37,8 @@ test('every link leads somewhere, and some link leads to the page of every rule 
         }
       }
       const id = decodeURIComponent(to.hash.slice(1));
+      // A check of the planner names a place in the plan file; its script goes to the field nearest to it.
+      if (to.pathname === '/plan/') continue;
       if (id && !visited[to.pathname]?.has(id)) broken.push(`${from} links to ${to.pathname}#${id}`);
     }
     return { visited: Object.keys(visited), broken };
@@ -125,7 +127,7 @@ test('the page of a source lists what the cards say', async () => {
 
 test('the page of a rule says of each citation what was seen of it', async () => {
   const page = await site.open(WIDTH_CHANGE);
-  expect(await page.locator('#sources ~ ul').last().locator('li').allTextContents()).toEqual([
+  expect(await page.locator('#sources ~ ul').first().locator('li').allTextContents()).toEqual([
     expect.stringMatching(/Table 13-5.*: seen in a reprint\./),
     expect.stringMatching(/Eq\. 13-2: seen in the text\./),
     expect.stringMatching(/its page: 13-17: from memory\./),
