@@ -4,6 +4,7 @@
  *
  * @module units
  */
+export { formatFraction } from './length/format-fraction.ts';
 export {
   type DecimalFormat,
   type FractionFormat,

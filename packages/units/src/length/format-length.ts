@@ -1,5 +1,6 @@
 import { requireChoice, requireThat } from '@scantling/rules';
-import { type Denominator, INCH_NM, requireDenominator, requireLength, toTicks } from './ticks.ts';
+import { formatFraction } from './format-fraction.ts';
+import { type Denominator, INCH_NM, requireLength, toTicks } from './ticks.ts';
 
 interface Notation {
   /** ' and " instead of ft and in. */
@@ -28,30 +29,6 @@ export interface DecimalFormat extends Notation {
 export type LengthFormat = FractionFormat | DecimalFormat;
 
 const unitNm = { in: INCH_NM, mm: 1e6, cm: 1e7, m: 1e9 };
-
-/** Every fraction of an inch in lowest terms, by 64ths. */
-const fractions: readonly string[] = /* @__PURE__ */ Array.from({ length: 64 }, (_, n) => {
-  const common = n & -n; // the largest power of two in it
-  return n ? `${n / common}/${64 / common}` : '';
-});
-
-/** Rounded to ticks before anything is split off: 11 63/64 in can become 1 ft 0 in, never 12 in. */
-function fractionText(lengthMm: number, { unit, denominator, primes }: FractionFormat): string {
-  requireDenominator('formatLength', denominator);
-  const signed = toTicks(lengthMm, INCH_NM / denominator);
-  const ticks = Math.abs(signed);
-  const rest = ticks % denominator;
-  let whole = (ticks - rest) / denominator;
-  let feet = '';
-  if (unit === 'ft-in') {
-    if (whole > 11) feet = `${Math.floor(whole / 12)}${primes ? "'" : ' ft'} `;
-    whole %= 12;
-  } else if (unit !== 'in') requireChoice('formatLength', 'unit', unit, ['in', 'ft-in']);
-  const fraction = fractions[(64 / denominator) * rest];
-  const inches = !rest ? whole : whole || feet ? `${whole} ${fraction}` : fraction;
-  const text = `${inches}${primes ? '"' : ' in'}`;
-  return signed < 0 ? `-${feet}${text}` : feet + text;
-}
 
 function decimalText(lengthMm: number, { unit, decimals, primes, decimalMark = '.' }: DecimalFormat): string {
   requireChoice('formatLength', 'unit', unit, Object.keys(unitNm));
@@ -89,6 +66,6 @@ function decimalText(lengthMm: number, { unit, decimals, primes, decimalMark = '
  */
 export function formatLength(lengthMm: number, format: LengthFormat): string {
   requireLength('formatLength', lengthMm);
-  const text = 'denominator' in format ? fractionText(lengthMm, format) : decimalText(lengthMm, format);
+  const text = 'denominator' in format ? formatFraction(lengthMm, format) : decimalText(lengthMm, format);
   return format.beside ? `${text} (${formatLength(lengthMm, format.beside)})` : text;
 }
