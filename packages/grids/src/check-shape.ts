@@ -1,7 +1,8 @@
 import { requireChoice, requireFields, requireThat } from '@scantling/rules';
-import { type Point, sidesOf } from './geometry.ts';
+import type { Point } from './geometry.ts';
 import { distance, place } from './limits.ts';
 import { edges } from './obstacles.ts';
+import { sidesOf } from './outline-distances.ts';
 import type { Shape } from './shape.ts';
 
 const MOST_CORNERS = 100;

@@ -1,8 +1,9 @@
 import { requireThat } from '@scantling/rules';
-import { distancesIn, fromSides, nearestPoint, type Range } from './geometry.ts';
+import { fromSides, type Range } from './geometry.ts';
 import { type Lattice, rowStart } from './lattice.ts';
 import type { GridTerms } from './layout-holes.ts';
 import { distanceMm, type Obstacle, obstaclesOf } from './obstacles.ts';
+import { distancesIn, nearestPoint } from './outline-distances.ts';
 
 /** What is spare at an offset, at the most: its most over a range is at a corner. */
 export type ConvexSpare = (xMm: number, yMm: number) => number;

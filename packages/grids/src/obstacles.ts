@@ -1,5 +1,6 @@
-import { type Box, boundingBox, distanceTo, type Movement, type Outline } from './geometry.ts';
+import type { Box, Movement, Outline } from './geometry.ts';
 import type { GridTerms } from './layout-holes.ts';
+import { boundingBox, distanceTo } from './outline-distances.ts';
 import { beyondEdge, type Edge, everywhere, outlineOf } from './shape.ts';
 
 /** What a hole keeps away from, or within. */

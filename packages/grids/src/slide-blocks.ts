@@ -1,4 +1,5 @@
-import { boundingBox, type Movement, type Outline, type Point, sidesOf, wayOf } from './geometry.ts';
+import { type Movement, type Outline, type Point, wayOf } from './geometry.ts';
+import { boundingBox, sidesOf } from './outline-distances.ts';
 
 /** From where to where something slides, mm; nothing at its ends. */
 export interface Stretch {
