@@ -1,5 +1,5 @@
 import { globSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 
 const packagesDir = join(import.meta.dirname, '../../packages');
 
@@ -14,13 +14,20 @@ const loaders = (specifiers: readonly (readonly [string, string])[]) =>
 /**
  * The rules as modules that a page loads one of: `virtual:rules` loads the list of a package, and that the rule. With
  * one list of all of them, every page would carry the names of every rule there is. A query makes each a module apart
- * from the one that calculators import functions of: those would else carry the cards of all that they call.
+ * from the one that calculators import functions of: those would else carry the cards of all that they call. What a
+ * card takes from another rule it takes from that one's module with a card.
  */
 export function ruleModules() {
   const PREFIX = 'virtual:rules';
+  const CARD = '?card';
   return {
     name: 'rule-modules',
-    resolveId: (id: string) => (id.startsWith(PREFIX) ? `\0${id}` : undefined),
+    enforce: 'pre' as const,
+    resolveId(id: string, importer?: string) {
+      if (id.startsWith(PREFIX)) return `\0${id}`;
+      const fromCard = importer?.endsWith(CARD) && id.startsWith('./');
+      return fromCard ? `${join(dirname(importer), id)}${CARD}` : undefined;
+    },
     load(id: string) {
       if (id === `\0${PREFIX}`) {
         const names = new Set(files('*/src/rules/*.ts').map((file) => file.split('/')[0] as string));
@@ -30,7 +37,7 @@ export function ruleModules() {
       const name = id.slice(PREFIX.length + 2);
       const rules = files(`${name}/src/rules/*.ts`);
       return loaders(
-        rules.map((file) => [basename(file, '.ts'), `${join(packagesDir, file)}?card`] as const),
+        rules.map((file) => [basename(file, '.ts'), `${join(packagesDir, file)}${CARD}`] as const),
       );
     },
   };

@@ -13,7 +13,7 @@ type Control = HTMLInputElement | HTMLSelectElement;
 class LiveCalculator extends HTMLElement {
   #form!: HTMLFormElement;
   #calculation!: AnyCalculation;
-  /** Loaded only for a calculator that has rows. */
+  /** Loaded only once rows are about to be added or taken away. */
   #rows: typeof Rows | undefined;
   #ranges: Ranges = {};
   #first: Texts = {};
@@ -30,7 +30,7 @@ class LiveCalculator extends HTMLElement {
     this.#form.addEventListener('submit', (event) => event.preventDefault());
     try {
       this.#calculation = await loadCalculation(this.dataset);
-      if (this.querySelector('[data-rows]')) this.#rows = await import('./rows.ts');
+      if (location.search) await this.#loadRows();
     } catch {
       this.#part('.notes').textContent =
         'The calculator did not load. The answer shown is that of a worked example.';
@@ -60,8 +60,14 @@ class LiveCalculator extends HTMLElement {
       this.#show();
       this.#setLink(location.pathname);
     });
+    for (const near of ['focusin', 'pointerover'])
+      this.#form.addEventListener(near, () => this.#loadRows(), { once: true });
     this.#form.addEventListener('click', ({ target }) => this.#pressed(target as HTMLElement));
     if (this.querySelector('[data-drag-x], [data-drag-y]')) this.#letDrag();
+  }
+
+  async #loadRows() {
+    if (this.querySelector('[data-rows]')) this.#rows = await import('./rows.ts');
   }
 
   async #letDrag() {
@@ -145,9 +151,10 @@ class LiveCalculator extends HTMLElement {
     else if (target.matches('.copy')) this.#copy();
   }
 
-  #changeRows(button: HTMLElement) {
+  async #changeRows(button: HTMLElement) {
     const list = button.closest<HTMLElement>('[data-rows]');
     const name = list?.dataset.rows ?? '';
+    if (!this.#rows) await this.#loadRows();
     if (!list || !this.#rows) return;
     const { withRowAdded, withRowRemoved } = this.#rows;
     const row = button.closest('.row');

@@ -1,4 +1,4 @@
-import { formatLength, LengthSyntaxError, parseLength } from '@scantling/units';
+import { formatFraction, LengthSyntaxError, parseLength } from '@scantling/units';
 import { printNumber, type Reading } from './numbers.ts';
 
 /** Which unit a number without one is in, and in which a length is said first. */
@@ -46,7 +46,7 @@ const SIXTY_FOURTH_MM = 25.4 / 64;
 function nearestMark(mm: number): string {
   const ticks = mm / SIXTY_FOURTH_MM;
   if (Math.abs(ticks) < 0.5 || Math.abs(mm) > 1e6) return '';
-  const mark = formatLength(mm, { unit: 'in', denominator: 64 }).replace('-', '−');
+  const mark = formatFraction(mm, { unit: 'in', denominator: 64 }).replace('-', '−');
   return Math.abs(ticks - Math.round(ticks)) < 1e-6 ? mark : `about ${mark}`;
 }
 

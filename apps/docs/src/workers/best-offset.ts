@@ -1,0 +1,4 @@
+import { bestOffset } from '@scantling/grids';
+import { answerWith } from './answer-with.ts';
+
+answerWith(bestOffset);
