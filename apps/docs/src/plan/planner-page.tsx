@@ -63,7 +63,9 @@ export class PlannerPage {
   async openLink(): Promise<void> {
     try {
       const sheet = await sheetInLink(location.hash);
-      if (sheet) this.#begin(sheet, []);
+      if (!sheet) return;
+      this.#link = location.hash;
+      this.#begin(sheet, []);
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       this.#say([error.message]);
