@@ -1,3 +1,4 @@
+import { planWorktop } from '@scantling/worktop';
 import { binderyBench } from '@scantling/worktop/examples';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -5,8 +6,16 @@ import { anyPlan } from '../../../packages/worktop/test/any-plan.ts';
 import { FileRefused, MOST_FILE_BYTES, sheetInFile } from '../src/plan/file.ts';
 import { LINK_BROKEN, linkOf, sheetInLink } from '../src/plan/link.ts';
 import { fileName } from '../src/plan/outputs.ts';
-import { filledIn, inUnit, outcome, planContent, sheetOf } from '../src/plan/work.ts';
+import {
+  filledIn,
+  inUnit,
+  outcome as outcomeWith,
+  planContent,
+  type Sheet,
+  sheetOf,
+} from '../src/plan/work.ts';
 
+const outcome = (sheet: Sheet) => outcomeWith(sheet, planWorktop);
 const bench = sheetOf(binderyBench);
 const fileOf = (text: string) => ({ size: text.length, text: async () => text });
 const refusal = (file: Parameters<typeof sheetInFile>[0]) =>

@@ -12,6 +12,7 @@ import { placesOf } from '../src/plan/faults.ts';
 import { labelOf, pathIn, placeInWords, sections } from '../src/plan/labels.ts';
 import { fieldAt } from '../src/plan/places.ts';
 import { readPart } from '../src/plan/read.ts';
+import { outcomeSoon } from '../src/plan/soon.ts';
 import { starts } from '../src/plan/starts.ts';
 import { inOrder, marginText, verdictOf } from '../src/plan/verdict.ts';
 import {
@@ -19,7 +20,7 @@ import {
   changed,
   filledIn,
   inUnit,
-  outcome,
+  outcome as outcomeWith,
   planContent,
   type Sheet,
   sheetOf,
@@ -29,6 +30,7 @@ import {
 /** The plan without what it leaves out by saying `undefined`. */
 const plain = (plan: Plan): Plan => structuredClone(JSON.parse(JSON.stringify(plan)));
 const bench = sheetOf(binderyBench);
+const outcome = (sheet: Sheet) => outcomeWith(sheet, planWorktop);
 const read = ({ plan, unit }: Sheet) => readPart('', planField, plan, unit);
 const type = (sheet: Sheet, path: string, text: string) => filledIn(sheet, pathIn(path), text);
 const problem = (sheet: Sheet, path: string) => outcome(sheet).problems[path];
@@ -171,6 +173,15 @@ describe('rows and sections', () => {
     const length = withChoice(bench, ['screws', 'lengthMm'], false, outcome(bench).result);
     expect(outcome(length).result?.plan.screws?.lengthMm).toBe(outcome(bench).result?.plan.screws?.lengthMm);
   });
+});
+
+test('what is loaded piece by piece comes to the same', async () => {
+  for (const content of Object.values(contents)) {
+    const sheet = sheetOf(content);
+    expect(await outcomeSoon(sheet)).toEqual(outcome(sheet));
+    const wrong = type(sheet, 'top.species', 'Maple');
+    expect((await outcomeSoon(wrong)).problems).toEqual(outcome(wrong).problems);
+  }
 });
 
 describe('undo', () => {

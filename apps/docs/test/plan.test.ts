@@ -38,6 +38,18 @@ async function openPlanner(path = '/plan/', options = {}): Promise<Page> {
 
 const field = (page: Page, path: string) => page.locator(`[id="${path}"]`);
 const verdict = (page: Page) => page.locator('#plan-verdict p').textContent();
+/** Does something, and waits for the plan that follows from it. */
+async function planned(page: Page, change: () => Promise<unknown>): Promise<void> {
+  const answered = page.evaluate(
+    () =>
+      new Promise((resolve) =>
+        document.getElementById('planner')?.addEventListener('planned', resolve, { once: true }),
+      ),
+  );
+  await change();
+  await answered;
+}
+const fill = (page: Page, path: string, text: string) => planned(page, () => field(page, path).fill(text));
 const checkTitles = (page: Page) => page.locator('.checks h3').allTextContents();
 
 /** What the page says of checks, as the package orders and names them. */
@@ -65,7 +77,7 @@ test('the first value is there without script', async () => {
 describe('what is typed', () => {
   test('is planned anew as the package plans it, and drawn, and can be undone', async () => {
     const page = await openPlanner();
-    await field(page, 'top.widthMm').fill('24 in');
+    await fill(page, 'top.widthMm', '24 in');
     const wider = planWorktop(parsePlan({ ...content, top: { ...content.top, width: '24 in' } }));
     expect(wider.status).toBe('fail');
     expect(await verdict(page)).toMatch(/^Not to be built from/);
@@ -76,7 +88,7 @@ describe('what is typed', () => {
     expect(shapes(await page.locator('#plan-drawing').innerHTML())).toBe(shapes(planDrawing(wider)));
     await page.locator('#plan-spoken', { hasText: 'Not to be built' }).waitFor({ state: 'attached' });
 
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await planned(page, () => page.getByRole('button', { name: 'Undo' }).click());
     expect(await field(page, 'top.widthMm').inputValue()).toBe('640');
     expect(await verdict(page)).toMatch(/^It goes together/);
     await page.context().close();
@@ -89,7 +101,7 @@ describe('what is typed', () => {
     });
     await field(page, 'base.members[2].yMm').focus();
     await page.keyboard.press('Control+A');
-    await page.keyboard.type('250');
+    await planned(page, () => page.keyboard.insertText('250'));
     expect(await verdict(page)).toMatch(/^Not to be built from/);
     await field(page, 'base').evaluate((one: HTMLDetailsElement) => {
       one.open = false;
@@ -99,22 +111,22 @@ describe('what is typed', () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('base.members[2].yMm');
     expect(await field(page, 'base').getAttribute('open')).not.toBeNull();
     await page.keyboard.press('Control+A');
-    await page.keyboard.type('95');
+    await planned(page, () => page.keyboard.insertText('95'));
     expect(await verdict(page)).toMatch(/^It goes together/);
     await page.context().close();
   });
 
   test('wrongly is told beside its field, which the list leads to', async () => {
     const page = await openPlanner();
-    await field(page, 'top.thicknessMm').fill('<img src=x onerror="document.title=1">');
+    await fill(page, 'top.thicknessMm', '<img src=x onerror="document.title=1">');
     expect(await verdict(page)).toBe('Not planned yet: 1 field to mend');
     expect(await field(page, 'top.thicknessMm-problem').textContent()).toContain('Not a length');
     expect(await field(page, 'top.thicknessMm').getAttribute('aria-invalid')).toBe('true');
     await page.locator('.mend').getByRole('link', { name: 'thickness' }).click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('top.thicknessMm');
     expect(await page.locator('#planner :is(img, script)').count()).toBe(0);
-    await field(page, 'top.species').fill('Maple');
-    await field(page, 'top.thicknessMm').fill('1 3/4"');
+    await fill(page, 'top.species', 'Maple');
+    await fill(page, 'top.thicknessMm', '1 3/4"');
     expect(await field(page, 'top.species-problem').textContent()).toContain('one wood');
     await page.context().close();
   });
@@ -122,20 +134,22 @@ describe('what is typed', () => {
   test('may be left to the planner; rows and sections come and go', async () => {
     const page = await openPlanner();
     await page.locator('summary', { hasText: /^Holes$/ }).click();
-    await field(page, 'holes.first').getByRole('checkbox').check();
+    await planned(page, () => field(page, 'holes.first').getByRole('checkbox').check());
     expect(await page.locator('.chosen').textContent()).toContain('Holes, first hole');
-    await field(page, 'holes.first').getByRole('checkbox').uncheck();
+    await planned(page, () => field(page, 'holes.first').getByRole('checkbox').uncheck());
     expect(await field(page, 'holes.first.xMm').inputValue()).toMatch(/^\d/);
 
     await page.locator('summary', { hasText: 'Cables' }).click();
-    await field(page, 'cables').getByRole('button', { name: 'Plan this' }).click();
+    await planned(page, () => field(page, 'cables').getByRole('button', { name: 'Plan this' }).click());
     await field(page, 'cables.holeDiameterMm').waitFor();
     expect(await checkTitles(page)).toContainEqual(
       expect.stringContaining('The cables go through their hole'),
     );
     await field(page, 'cables.bundle').getByRole('button', { name: 'Add to' }).click();
     await field(page, 'cables.bundle[2]-row').waitFor();
-    await field(page, 'cables').getByRole('button', { name: 'Leave this section out' }).click();
+    await planned(page, () =>
+      field(page, 'cables').getByRole('button', { name: 'Leave this section out' }).click(),
+    );
     expect(await field(page, 'cables.holeDiameterMm').count()).toBe(0);
     await page.context().close();
   });
@@ -145,11 +159,11 @@ describe('a link', () => {
   test('holds the plan as it stands, on the same page and on another', async () => {
     const page = await openPlanner();
     await page.getByLabel('inches').check();
-    await field(page, 'top.widthMm').fill('25 3/8');
+    await fill(page, 'top.widthMm', '25 3/8');
     await page.waitForFunction(() => location.hash.startsWith('#in='));
     const shown = await verdict(page);
-    await go(page, page.url());
     await page.reload();
+    await page.locator('#planner[data-ready]').waitFor();
     await page.waitForFunction(
       () => (document.getElementById('top.widthMm') as HTMLInputElement).value === '25 3/8',
     );
@@ -193,7 +207,7 @@ describe('files', () => {
         mimeType: 'application/json',
         buffer: Buffer.from(text),
       });
-    await field(page, 'top.widthMm').fill('25 1/4 in');
+    await fill(page, 'top.widthMm', '25 1/4 in');
     const [saved] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the plan file' }).click(),
@@ -201,7 +215,7 @@ describe('files', () => {
     expect(saved.suggestedFilename()).toBe('bindery-bench-plan.json');
     const text = await readFile(await saved.path(), 'utf8');
     expect(parsePlan(JSON.parse(text)).top.widthMm).toBeCloseTo(25.25 * 25.4, 9);
-    await field(page, 'top.widthMm').fill('300');
+    await fill(page, 'top.widthMm', '300');
     await open('again.json', text);
     await page.locator('.says', { hasText: 'Opened again.json' }).waitFor();
     expect(await field(page, 'top.widthMm').inputValue()).toBe('25 1/4 in');
@@ -261,7 +275,7 @@ test('further questions are answered when they are asked', async () => {
   expect(await told.locator('div').first().locator('li').count()).toBe(3);
   await page.getByRole('button', { name: 'What to buy' }).click();
   await told.getByText('proven to be the least').first().waitFor();
-  await field(page, 'top.moisturePct').fill('9');
+  await fill(page, 'top.moisturePct', '9');
   expect(await told.textContent()).toBe('');
   await page.context().close();
 });
@@ -282,7 +296,7 @@ describe('axe finds nothing to object to', () => {
     for (const width of [390, 1280]) {
       test(`${colorScheme}, ${width} px wide`, async () => {
         const page = await openPlanner('/plan/', { colorScheme, viewport: { width, height: 800 } });
-        await field(page, 'top.widthMm').fill('500');
+        await fill(page, 'top.widthMm', '500');
         await page.evaluate(() => {
           for (const section of document.querySelectorAll('details')) section.open = true;
         });
@@ -296,12 +310,11 @@ describe('axe finds nothing to object to', () => {
   }
 });
 
-/** What a change of a field costs: to plan anew and to show it; and to draw it, a frame later. */
+/** What a change of a field costs, from the key to the verdict and the checks; the drawing follows a frame later. */
 const measure = (page: Page) =>
   page.evaluate(async (text) => {
     const width = document.getElementById('top.widthMm') as HTMLInputElement;
     const planned: number[] = [];
-    const drawn: number[] = [];
     const plain: number[] = [];
     const timed = (into: number[], work: () => void) => {
       const start = performance.now();
@@ -310,27 +323,30 @@ const measure = (page: Page) =>
     };
     for (let i = 0; i < 60; i += 1) {
       width.value = `${600 + i}`;
-      let start = 0;
-      requestAnimationFrame(() => {
-        start = performance.now();
+      const before = performance.now();
+      await new Promise((resolve) => {
+        document.getElementById('planner')?.addEventListener('planned', resolve, { once: true });
+        width.dispatchEvent(new InputEvent('input', { bubbles: true }));
       });
-      timed(planned, () => width.dispatchEvent(new InputEvent('input', { bubbles: true })));
-      await new Promise<void>((resolve) =>
-        requestAnimationFrame(() => {
-          drawn.push(performance.now() - start);
-          resolve();
-        }),
-      );
+      planned.push(performance.now() - before);
+      await new Promise<void>((resolve) => requestAnimationFrame(() => resolve()));
+      await new Promise((resolve) => setTimeout(resolve));
       timed(plain, () => {
-        for (let j = 0; j < 20; j += 1) JSON.parse(JSON.stringify(JSON.parse(text)));
+        for (let j = 0; j < 160; j += 1) JSON.parse(JSON.stringify(JSON.parse(text)));
       });
     }
     const median = (values: number[]) => values.sort((a, b) => a - b)[values.length / 2] as number;
-    return { plannedMs: median(planned), drawnMs: median(drawn), plainMs: median(plain) };
+    return { plannedMs: median(planned), plainMs: median(plain) };
   }, JSON.stringify(binderyBench));
 
 /** Gzipped, all that the page loads but the search. */
 const MOST_BYTES = 70_000;
+
+/**
+ * To plan and show a change may take 8 ms. How long that is depends on what else the machine does, so it is set against as
+ * much plain reading and writing of JSON in the same page by turns, which takes about as long.
+ */
+const MOST_RATIO = 4;
 
 describe('budgets', () => {
   test('of script', async () => {
@@ -341,11 +357,11 @@ describe('budgets', () => {
     await page.context().close();
   });
 
-  test('of time: an answer costs no more than a little reading and writing of JSON', async () => {
+  test('of time: a change is planned and shown in about as long as plain work takes', async () => {
     const page = await openPlanner();
     await measure(page);
     const { plannedMs, plainMs } = await measure(page);
-    expect(plannedMs / plainMs).toBeLessThan(99);
+    expect(plannedMs / plainMs).toBeLessThan(MOST_RATIO);
     await page.context().close();
   }, 60_000);
 

@@ -1,12 +1,15 @@
+import type { WorktopPlan } from '@scantling/worktop';
 import { hydrate, render, type VNode } from 'preact';
 import { withAnotherRow, withChoice, withoutOneRow, withSection } from './desk.ts';
 import { at, type Path } from './draft.ts';
-import { showDrawing } from './drawing.ts';
 import { FileRefused, sheetInFile } from './file.ts';
 import { show, takeAway } from './jump.ts';
+import { pathIn } from './labels.ts';
 import { linkOf, sheetInLink } from './link.ts';
 import type { Told } from './on-demand.ts';
 import { fileName, isPaper, outputs, type PaperName } from './outputs.ts';
+import type { Problems } from './read.ts';
+import { outcomeSoon } from './soon.ts';
 import { verdictOf } from './verdict.ts';
 import type { Actions } from './view/actions.ts';
 import { Checks } from './view/Checks.tsx';
@@ -15,12 +18,12 @@ import { Further, type FurtherActions } from './view/Further.tsx';
 import { type ToolActions, Tools } from './view/Tools.tsx';
 import { Verdict } from './view/Verdict.tsx';
 import {
+  asked,
   begun,
   changed,
   filledIn,
   inUnit,
   type Outcome,
-  outcome,
   planContent,
   type Sheet,
   sheetOf,
@@ -40,23 +43,27 @@ const part = (id: string) => document.getElementById(id) as HTMLElement;
 /** Keeps the page and its address up to date with what its form says. */
 export class PlannerPage {
   #work: Work;
-  #outcome: Outcome;
+  /** What came of the last sheet that was planned; the page came with that of its first. */
+  #outcome: Outcome | null = null;
+  #problems: Problems;
   #link = '#';
   #says: readonly string[] = [];
   #told: readonly Told[] = [];
   #paper: PaperName = 'A4';
   #linkTimer = 0;
   #sayTimer = 0;
-  #drawn: object | null = null;
 
-  /** Takes over the page that came with the outcome of this sheet. */
+  /** Takes over the page that came with this sheet and its outcome. */
   constructor(sheet: Sheet) {
     this.#work = begun(sheet);
-    this.#outcome = outcome(sheet);
-    this.#drawn = this.#outcome.result;
+    this.#problems = asked(sheet).reading.problems;
     this.#show(hydrate);
-    addEventListener('hashchange', () => this.#hashChanged());
-    this.#follow(false);
+    addEventListener('hashchange', () => {
+      if (location.hash !== this.#link) this.openLink();
+    });
+    part('planner').addEventListener('click', (event) => this.#follow(event));
+    part('plan-form').addEventListener('focusin', () => this.#result(), { once: true });
+    this.#keep(false);
   }
 
   /** Takes the sheet that the page's address holds, if it holds one. */
@@ -65,30 +72,37 @@ export class PlannerPage {
       const sheet = await sheetInLink(location.hash);
       if (!sheet) return;
       this.#link = location.hash;
-      this.#begin(sheet, []);
+      await this.#begin(sheet, []);
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       this.#say([error.message]);
     }
   }
 
-  /** A link to a part of the page goes there, and leaves the plan in the address. */
-  #hashChanged() {
-    if (document.getElementById(location.hash.slice(1))) history.replaceState(null, '', this.#link);
-    else if (location.hash !== this.#link) this.openLink();
+  /** A link to a place on the page opens what it is in, and leaves the plan in the address. */
+  #follow(event: MouseEvent) {
+    const link = (event.target as Element).closest('a')?.getAttribute('href');
+    if (!link?.startsWith('#') || link === this.#link) return;
+    event.preventDefault();
+    show(pathIn(link.slice(1)));
   }
 
   #show(put: (what: VNode, place: HTMLElement) => void = render) {
     const { sheet } = this.#work;
-    const outcome = this.#outcome;
-    const name = typeof sheet.plan.name === 'string' ? sheet.plan.name : '';
+    const problems = this.#problems;
     const tools = { work: this.#work, link: this.#link, says: this.#says, tools: this.#tools };
-    const further = { outcome, paper: this.#paper, told: this.#told, further: this.#further };
+    const missing = Object.keys(problems).length > 0;
+    const hasMachine = sheet.plan.drilling !== undefined;
+    const further = { missing, hasMachine, paper: this.#paper, told: this.#told, further: this.#further };
     put(<Tools {...tools} />, part('plan-tools'));
-    put(<PlanForm sheet={sheet} outcome={outcome} act={this.#act} />, part('plan-form'));
-    put(<Verdict outcome={outcome} name={name} />, part('plan-verdict'));
-    put(<Checks sheet={sheet} outcome={outcome} act={this.#act} />, part('plan-checks'));
+    put(<PlanForm sheet={sheet} problems={problems} act={this.#act} />, part('plan-form'));
     put(<Further {...further} />, part('plan-further'));
+  }
+
+  #showOutcome(sheet: Sheet, outcome: Outcome) {
+    const name = typeof sheet.plan.name === 'string' ? sheet.plan.name : '';
+    render(<Verdict outcome={outcome} name={name} />, part('plan-verdict'));
+    render(<Checks sheet={sheet} outcome={outcome} />, part('plan-checks'));
   }
 
   #say(lines: readonly string[]) {
@@ -96,39 +110,57 @@ export class PlannerPage {
     this.#show();
   }
 
-  /** A change of the form: everything that follows from it. */
-  #take(work: Work) {
+  /** A change of the form, and everything that follows from it. */
+  async #take(work: Work): Promise<void> {
+    const { sheet } = work;
     this.#work = work;
-    this.#outcome = outcome(work.sheet);
+    this.#outcome = null;
+    this.#problems = asked(sheet).reading.problems;
     this.#says = [];
     this.#told = [];
     this.#show();
-    this.#draw();
-    this.#follow();
+    this.#keep();
+    const outcome = await outcomeSoon(sheet);
+    if (sheet !== this.#work.sheet) return;
+    this.#outcome = outcome;
+    if (this.#problems !== outcome.problems) {
+      this.#problems = outcome.problems;
+      this.#show();
+    }
+    this.#showOutcome(sheet, outcome);
+    this.#draw(outcome.result);
+    part('planner').dispatchEvent(new Event('planned'));
+  }
+
+  /** The plan of the sheet as it stands; `null` while there is something to mend. */
+  async #result(): Promise<WorktopPlan | null> {
+    const { sheet } = this.#work;
+    const outcome = this.#outcome ?? (await outcomeSoon(sheet));
+    if (sheet === this.#work.sheet) this.#outcome = outcome;
+    return outcome.result;
   }
 
   /** A plan from elsewhere; the one before can be had back. */
-  #begin(sheet: Sheet, says: readonly string[]) {
-    this.#take(changed(this.#work, sheet));
+  async #begin(sheet: Sheet, says: readonly string[]) {
+    await this.#take(changed(this.#work, sheet));
     this.#say(says);
   }
 
   #change(sheet: Sheet, run?: string) {
-    this.#take(changed(this.#work, sheet, run));
+    return this.#take(changed(this.#work, sheet, run));
   }
 
-  #draw() {
-    const { result } = this.#outcome;
+  async #draw(result: WorktopPlan | null) {
     part('plan-drawing').classList.toggle('stale', result === null);
-    if (result === null || result === this.#drawn) return;
-    this.#drawn = result;
+    if (result === null) return;
+    const { showDrawing } = await import('./drawing.ts');
     requestAnimationFrame(() => {
-      if (result === this.#drawn) showDrawing(part('plan-drawing'), result);
+      if (result === this.#outcome?.result) showDrawing(part('plan-drawing'), result);
     });
   }
 
-  /** The address and the spoken verdict, after a pause. */
-  #follow(intoAddress = true) {
+  /** The address and the spoken verdict follow after a pause. */
+  #keep(intoAddress = true) {
     clearTimeout(this.#linkTimer);
     clearTimeout(this.#sayTimer);
     const { sheet } = this.#work;
@@ -141,7 +173,7 @@ export class PlannerPage {
     }, LINK_AFTER_MS);
     this.#sayTimer = window.setTimeout(() => {
       const said = part('plan-spoken');
-      const verdict = verdictOf(this.#outcome);
+      const verdict = this.#outcome ? verdictOf(this.#outcome) : '';
       if (said.textContent !== verdict) said.textContent = verdict;
     }, SAY_AFTER_MS);
   }
@@ -156,8 +188,13 @@ export class PlannerPage {
   }
 
   readonly #act: Actions = {
-    fill: (path, draft, run) => this.#change(filledIn(this.#work.sheet, path, draft), run),
-    choose: (path, left) => this.#change(withChoice(this.#work.sheet, path, left, this.#outcome.result)),
+    fill: (path, draft, run) => {
+      this.#change(filledIn(this.#work.sheet, path, draft), run);
+    },
+    choose: async (path, left) => {
+      const result = await this.#result();
+      this.#change(withChoice(this.#work.sheet, path, left, result));
+    },
     addRow: async (path) => {
       const example = await this.#example(path);
       this.#change(withAnotherRow(this.#work.sheet, path, example));
@@ -168,12 +205,13 @@ export class PlannerPage {
     },
     addSection: async (path) => {
       const example = await this.#example(path);
-      this.#change(withSection(this.#work.sheet, path, example));
+      await this.#change(withSection(this.#work.sheet, path, example));
       this.#say(['Added with the figures of an example: put in your own.']);
       show(path);
     },
-    setUnit: (unit) => this.#change(inUnit(this.#work.sheet, unit)),
-    goTo: show,
+    setUnit: (unit) => {
+      this.#change(inUnit(this.#work.sheet, unit));
+    },
   };
 
   readonly #tools: ToolActions = {
@@ -183,29 +221,31 @@ export class PlannerPage {
     },
     open: async (file) => {
       try {
-        this.#begin(await sheetInFile(file), [`Opened ${file.name}.`]);
+        await this.#begin(await sheetInFile(file), [`Opened ${file.name}.`]);
       } catch (error) {
         if (!(error instanceof FileRefused)) throw error;
         this.#say([`${file.name} is not opened; your plan is as it was.`, ...error.lines]);
       }
     },
-    undo: () => this.#take(undone(this.#work)),
+    undo: () => {
+      this.#take(undone(this.#work));
+    },
     copyLink: async () => {
       const link = await linkOf(this.#work.sheet);
       await navigator.clipboard.writeText(new URL(link, location.href).href);
       this.#say(['The link is copied.']);
     },
-    save: () => {
-      const { sheet } = this.#work;
-      if (this.#outcome.result === null) return this.#say([MEND_FIRST]);
-      const content = `${JSON.stringify(planContent(sheet), null, 2)}\n`;
-      takeAway(fileName(this.#outcome.result.plan.name, 'plan.json'), 'application/json', content);
+    save: async () => {
+      const result = await this.#result();
+      if (result === null) return this.#say([MEND_FIRST]);
+      const content = `${JSON.stringify(planContent(this.#work.sheet), null, 2)}\n`;
+      takeAway(fileName(result.plan.name, 'plan.json'), 'application/json', content);
     },
   };
 
   readonly #further: FurtherActions = {
     take: async (name) => {
-      const { result } = this.#outcome;
+      const result = await this.#result();
       const output = outputs[name];
       if (result === null || !output) return;
       try {
@@ -217,14 +257,14 @@ export class PlannerPage {
       }
     },
     ask: async (question) => {
-      const { result } = this.#outcome;
-      if (result === null) return;
       this.#told = [{ title: 'Working it out …', lines: [] }];
       this.#show();
+      const result = await this.#result();
+      if (result === null) return;
       const { answers } = await import('./on-demand.ts');
       // A frame, so that this is seen before the work begins.
       await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-      if (result !== this.#outcome.result) return;
+      if (result !== this.#outcome?.result) return;
       this.#told = answers[question](result);
       this.#show();
     },

@@ -1,4 +1,4 @@
-import { type Plan, planWorktop, type WorktopPlan } from '@scantling/worktop';
+import type { Plan, WorktopPlan } from '@scantling/worktop';
 import { planField } from '@scantling/worktop/fields';
 import type { LengthUnit } from '../calculator/lengths.ts';
 import { contentOf } from './content.ts';
@@ -75,17 +75,27 @@ function refusal(message: string): Problems {
   return { [path]: path === '' ? `${rest}.` : `Has ${rest}.` };
 }
 
-/** Reads a sheet and plans the top. */
-export function outcome({ plan, unit }: Sheet): Outcome {
+/** What a sheet asks for, or what is wrong with its fields. */
+export function asked({ plan, unit }: Sheet): { readonly reading: Reading; readonly plan: Plan | null } {
   const reading = readPart('', planField, plan, unit);
-  if (Object.keys(reading.problems).length > 0) {
-    return { reading, problems: reading.problems, result: null };
-  }
+  const wrong = Object.keys(reading.problems).length > 0;
+  return { reading, plan: wrong ? null : { version: 2, ...(reading.value as Omit<Plan, 'version'>) } };
+}
+
+/** What comes of a sheet that can't be planned: for its fields, or because they do not go together. */
+export function unplanned(reading: Reading, refused?: unknown): Outcome {
+  if (refused === undefined) return { reading, problems: reading.problems, result: null };
+  if (!(refused instanceof RangeError)) throw refused;
+  return { reading, problems: refusal(refused.message), result: null };
+}
+
+/** Reads a sheet and plans the top. */
+export function outcome(sheet: Sheet, planned: (plan: Plan) => WorktopPlan): Outcome {
+  const { reading, plan } = asked(sheet);
+  if (plan === null) return unplanned(reading);
   try {
-    const asked = { version: 2, ...(reading.value as Omit<Plan, 'version'>) } as const;
-    return { reading, problems: reading.problems, result: planWorktop(asked) };
+    return { reading, problems: reading.problems, result: planned(plan) };
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return { reading, problems: refusal(error.message), result: null };
+    return unplanned(reading, error);
   }
 }

@@ -4,27 +4,15 @@ import { placesOf } from '../faults.ts';
 import { pathIn, placeInWords } from '../labels.ts';
 import { inOrder, marginText, statusWords } from '../verdict.ts';
 import type { Outcome, Sheet } from '../work.ts';
-import type { Actions } from './actions.ts';
 
 interface Shown {
   readonly sheet: Sheet;
-  readonly act: Actions;
 }
 
-/** Goes to a place in the form. */
-function Jump({ path, sheet, act, text }: Shown & { path: Path; text?: string }) {
-  return (
-    <a
-      href={`#${dotted(path)}`}
-      onClick={(event) => {
-        event.preventDefault();
-        act.goTo(path);
-      }}
-    >
-      {text ?? placeInWords(sheet.plan, path)}
-    </a>
-  );
-}
+/** Leads to a place in the form; the page opens what it is in. */
+const Jump = ({ path, sheet }: Shown & { path: Path }) => (
+  <a href={`#${dotted(path)}`}>{placeInWords(sheet.plan, path)}</a>
+);
 
 function OneCheck({ check, result, ...shown }: Shown & { check: Check; result: WorktopPlan }) {
   const margin = marginText(check, shown.sheet.unit);

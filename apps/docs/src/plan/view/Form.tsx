@@ -3,7 +3,7 @@ import { isLengthUnit, lengthUnits } from '../../calculator/lengths.ts';
 import { type Draft, isSection } from '../draft.ts';
 import { labelOf, sections } from '../labels.ts';
 import type { Problems } from '../read.ts';
-import type { Outcome, Sheet } from '../work.ts';
+import type { Sheet } from '../work.ts';
 import type { Actions, InForm } from './actions.ts';
 import { Entry } from './Entry.tsx';
 import { FieldGrid, RowsOf } from './Fields.tsx';
@@ -64,7 +64,7 @@ function PlanSection(props: SectionProps) {
 
 interface FormProps {
   readonly sheet: Sheet;
-  readonly outcome: Outcome;
+  readonly problems: Problems;
   readonly act: Actions;
 }
 
@@ -77,7 +77,7 @@ function namesIn(draft: Draft | undefined): string[] {
 }
 
 /** The whole form. */
-export function PlanForm({ sheet: { plan, unit }, outcome: { problems }, act }: FormProps) {
+export function PlanForm({ sheet: { plan, unit }, problems, act }: FormProps) {
   const names = [
     ...new Set(namesIn([plan.top, plan.base, plan.finish].filter((part) => part !== undefined))),
   ];

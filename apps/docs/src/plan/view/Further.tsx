@@ -1,7 +1,6 @@
 import type { Told } from '../on-demand.ts';
 import { outputs, type PaperName, papers } from '../outputs.ts';
 import { type Question, questions } from '../questions.ts';
-import type { Outcome } from '../work.ts';
 
 export interface FurtherActions {
   take(output: string): void;
@@ -11,16 +10,17 @@ export interface FurtherActions {
 }
 
 interface FurtherProps {
-  readonly outcome: Outcome;
+  /** There is no plan while a field has to be mended. */
+  readonly missing: boolean;
+  readonly hasMachine: boolean;
   readonly paper: PaperName;
   readonly told: readonly Told[];
   readonly further: FurtherActions;
 }
 
 /** Files to take away, and questions that take longer. */
-export function Further({ outcome: { result }, paper, told, further }: FurtherProps) {
-  const missing = result === null;
-  const offered = Object.entries(outputs).filter(([name]) => name !== 'drilling' || result?.plan.drilling);
+export function Further({ missing, hasMachine, paper, told, further }: FurtherProps) {
+  const offered = Object.entries(outputs).filter(([name]) => name !== 'drilling' || hasMachine);
   return (
     <>
       <section aria-labelledby="further">

@@ -12,8 +12,6 @@ export interface Actions {
   /** Plans a section that was left out, with the figures of an example. */
   addSection(path: Path): void;
   setUnit(unit: LengthUnit): void;
-  /** Shows a field, opening what it is in, and goes there. */
-  goTo(path: Path): void;
 }
 
 /** What everything in the form is given. */
