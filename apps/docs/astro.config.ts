@@ -29,7 +29,7 @@ export default defineConfig({
       title: 'Scantling',
       description: 'The numbers behind a solid-wood top on a metal base, each with its source.',
       head,
-      customCss: ['./src/styles/theme.css', './src/styles/page.css'],
+      customCss: ['./src/styles/theme.css', './src/styles/page.css', './src/styles/print.css'],
       components: {
         Footer: './src/components/Footer.astro',
         Header: './src/components/Header.astro',

@@ -8,11 +8,12 @@ const source = (name: string) => fileURLToPath(new URL(`../src/offline/${name}`,
 
 const WORKER = 'offline.js';
 
-/** Not kept: what a browser never asks for, and the API reference, which is large and read at a desk. */
+/** Not kept unasked: what a browser never asks for, and what is large and read at a desk. */
 const notKept = [
   WORKER,
   '404.html',
   'api/**',
+  'sources/*/**',
   'pagefind/{pagefind-component-ui,pagefind-highlight,pagefind-modular-ui,pagefind-ui}.*',
   'pagefind/wasm.unknown.pagefind',
 ];

@@ -53,6 +53,7 @@ export const onRequest = defineRouteMiddleware(({ locals, url }) => {
       link('Sources', '/sources/'),
     ]),
     group('Use and extend', [
+      link('Design a top', '/design-a-top/'),
       link('In code', '/in-code/'),
       link('API reference', '/api/'),
       link('Add a rule', '/add-a-rule/'),

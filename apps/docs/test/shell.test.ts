@@ -10,6 +10,7 @@ const pages = [
   '/rules/',
   '/calculators/',
   '/calculators/cut-bars/',
+  '/plan/',
   '/accuracy/',
   '/sources/',
   '/reading/',
@@ -106,6 +107,26 @@ describe('the content security policy', () => {
     );
     expect(withPolicy(page('<p style="color: red">'))).toMatch(/style-src-attr 'unsafe-hashes' 'sha256-/);
   });
+});
+
+test('on paper there is nothing to press, and nothing of the dark', async () => {
+  const page = await site.open(WIDTH_CHANGE, { colorScheme: 'dark' });
+  await page.emulateMedia({ media: 'print' });
+  for (const hidden of ['header.header', 'nav', '.calculator .actions']) {
+    expect(await page.locator(hidden).count(), hidden).toBeGreaterThan(0);
+    for (const one of await page.locator(hidden).all()) expect(await one.isVisible(), hidden).toBe(false);
+  }
+  const colours = await page.evaluate(() => {
+    const seen = [...document.querySelectorAll('main :is(h1, p, a, output, .figures, td)')]
+      .filter((one) => one.checkVisibility())
+      .map((one) => getComputedStyle(one).color);
+    return [...new Set(seen), getComputedStyle(document.body).backgroundColor];
+  });
+  expect(colours.length).toBeGreaterThan(1);
+  expect(colours.pop()).toBe('rgb(255, 255, 255)');
+  const darkness = colours.map((colour) => Math.max(...(colour.match(/\d+/g) ?? []).slice(0, 3).map(Number)));
+  expect(Math.max(...darkness)).toBeLessThan(0x80);
+  await page.context().close();
 });
 
 test('no page asks another host or reports an error', () => {
