@@ -25,8 +25,8 @@ export function ruleModules() {
     enforce: 'pre' as const,
     resolveId(id: string, importer?: string) {
       if (id.startsWith(PREFIX)) return `\0${id}`;
-      const fromCard = importer?.endsWith(CARD) && id.startsWith('./');
-      return fromCard ? `${join(dirname(importer), id)}${CARD}` : undefined;
+      if (!importer?.endsWith(CARD) || !id.startsWith('./')) return;
+      return `${join(dirname(importer), id)}${CARD}`;
     },
     load(id: string) {
       if (id === `\0${PREFIX}`) {

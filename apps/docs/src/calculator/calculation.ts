@@ -125,6 +125,8 @@ export interface Job<F extends Fields = Fields> extends Calculation<F> {
   readonly group: JobGroup;
   /** Ids of the rules that its steps may name. */
   readonly rules: readonly string[];
+  /** What can hurt, besides what its rules say of it. */
+  readonly cautions?: readonly string[];
 }
 
 export const jobGroups = ['Measure and buy', 'Wood and seasons', 'Holes', 'Hold it down', 'Finish'] as const;
