@@ -15,11 +15,10 @@ const MOST_LINES = 60;
 
 const mm = (label: string, min: number, max: number, help?: string) =>
   ({ kind: 'number', label, unit: 'mm', min, max, ...(help && { help }) }) as const;
-const count = (label: string) =>
-  ({
-    ...{ kind: 'number', label, unit: '1', min: 1, max: 200, integer: true, blank: true },
-    help: 'Left blank, as many as fit.',
-  }) as const;
+const count = (label: string) => {
+  const help = 'Left blank, as many as fit.';
+  return { kind: 'number', label, unit: '1', min: 1, max: 200, integer: true, blank: true, help } as const;
+};
 
 /** The answer where the grid begins at a certain hole. */
 function outcomeAt(grid: Grid, first: Place, draggable: boolean, say: Say): Outcome {
@@ -65,7 +64,7 @@ function outcomeAt(grid: Grid, first: Place, draggable: boolean, say: Say): Outc
         columns: [
           { label: '' },
           { label: 'Member' },
-          { label: 'Asks for', unit: 'mm' },
+          { label: 'Asks for', unit: 'mm' as const },
           { label: 'Holes lost' },
         ],
         rows: members.map(({ name, clearanceMm }, i) => [
