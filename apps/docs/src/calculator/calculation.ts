@@ -138,3 +138,7 @@ export type AnyCalculation = Calculation<any>;
 
 /** Ties the fields of a job to the types of their values. */
 export const defineJob = <const F extends Fields>(job: Job<F>): Job<F> => job;
+
+/** A field for a length, with its limits in millimetres. */
+export const mm = (label: string, min: number, max: number, help?: string) =>
+  ({ kind: 'number', label, unit: 'mm', min, max, ...(help && { help }) }) as const;

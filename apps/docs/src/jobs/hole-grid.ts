@@ -1,5 +1,5 @@
 import { clearanceOverSeasons, holeCount } from '@scantling/grids';
-import { defineJob, type Outcome, type Say } from '../calculator/calculation.ts';
+import { defineJob, mm, type Outcome, type Say } from '../calculator/calculation.ts';
 import { drawGrid, letterOf } from '../hole-grid/drawing.ts';
 import {
   type Grid,
@@ -13,8 +13,6 @@ import {
 const MOST_HOLES = 1500;
 const MOST_LINES = 60;
 
-const mm = (label: string, min: number, max: number, help?: string) =>
-  ({ kind: 'number', label, unit: 'mm', min, max, ...(help && { help }) }) as const;
 const count = (label: string) => {
   const help = 'Left blank, as many as fit.';
   return { kind: 'number', label, unit: '1', min: 1, max: 200, integer: true, blank: true, help } as const;

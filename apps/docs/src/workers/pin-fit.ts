@@ -1,0 +1,4 @@
+import { pinFit } from '@scantling/grids';
+import { answerWith } from './answer-with.ts';
+
+answerWith(pinFit);

@@ -1,0 +1,4 @@
+import { stepTemplate } from '@scantling/grids';
+import { answerWith } from './answer-with.ts';
+
+answerWith(stepTemplate);

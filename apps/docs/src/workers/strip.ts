@@ -1,0 +1,4 @@
+import { stripInWood } from '../strip-in-rabbet/strip-in-wood.ts';
+import { answerWith } from './answer-with.ts';
+
+answerWith(stripInWood);
