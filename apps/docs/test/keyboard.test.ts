@@ -71,11 +71,11 @@ test('a row is added and taken away by keyboard, and the keyboard is where it he
   const count = await rows.count();
   await page.locator('.add').focus();
   await page.keyboard.press('Enter');
-  expect(await rows.count()).toBe(count + 1);
+  await expect.poll(() => rows.count()).toBe(count + 1);
   expect((await focused(page)).name).toBe(`boards.${count}.thicknessMm`);
   await page.locator('.remove').last().focus();
   await page.keyboard.press('Space');
-  expect(await rows.count()).toBe(count);
+  await expect.poll(() => rows.count()).toBe(count);
   expect((await focused(page)).name).toBe('add');
   await page.context().close();
 });

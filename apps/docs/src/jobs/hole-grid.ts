@@ -13,10 +13,17 @@ import {
 const MOST_HOLES = 1500;
 const MOST_LINES = 60;
 
-const count = (label: string) => {
-  const help = 'Left blank, as many as fit.';
-  return { kind: 'number', label, unit: '1', min: 1, max: 200, integer: true, blank: true, help } as const;
-};
+const count = (label: string) =>
+  ({
+    kind: 'number',
+    label,
+    unit: '1',
+    min: 1,
+    max: 200,
+    integer: true,
+    blank: true,
+    help: 'Left blank, as many as fit.',
+  }) as const;
 
 /** The answer where the grid begins at a certain hole. */
 function outcomeAt(grid: Grid, first: Place, draggable: boolean, say: Say): Outcome {
@@ -150,9 +157,12 @@ export default defineJob({
     },
     firstXMm: mm('First hole, from the left', 0, 20_000),
     firstYMm: mm('First hole, from the front', 0, 20_000),
-    swellMm: mm('Top swells by at most', 0, 4000, 'Its whole width, after the holes are bored.'),
+    swellMm: { ...mm('Top swells by at most', 0, 4000), help: 'Its whole width, after the holes are bored.' },
     shrinkMm: mm('Top shrinks by at most', 0, 4000),
-    heldAtMm: mm('Top is held at', 0, 20_000, 'From the front: the line that stays where it is.'),
+    heldAtMm: {
+      ...mm('Top is held at', 0, 20_000),
+      help: 'From the front: the line that stays where it is.',
+    },
     members: {
       kind: 'rows',
       label: 'The base: rails, legs, plates',

@@ -83,17 +83,18 @@ export default defineJob({
     templateRows: count('Rows of the template', 1),
     pitchXMm: mm('Pitch along the grain', 0.1, 10_000),
     pitchYMm: mm('Pitch across the grain', 0.1, 10_000),
-    leastPinSpanMm: mm('Pins apart at least', 0, 20_000, 'Pins far apart hold the template straighter.'),
-    playInTemplateMm: mm('Play of a pin in the template', 0, 10, 'Hole less pin, in diameter.'),
+    leastPinSpanMm: {
+      ...mm('Pins apart at least', 0, 20_000),
+      help: 'Pins far apart hold the template straighter.',
+    },
+    playInTemplateMm: { ...mm('Play of a pin in the template', 0, 10), help: 'Hole less pin, in diameter.' },
     playInHoleMm: mm('Play of a pin in a finished hole', 0, 10),
-    datumErrorMm: mm(
-      'Template off the datum edges by',
-      0,
-      10,
-      'At each of its three contacts, first placement.',
-    ),
+    datumErrorMm: {
+      ...mm('Template off the datum edges by', 0, 10),
+      help: 'At each of its three contacts, first placement.',
+    },
     boringErrorMm: mm('Bored off the guide hole by', 0, 10),
-    templatePitchErrorMm: mm('Template’s pitch off by', 0, 10, 'For each hole.'),
+    templatePitchErrorMm: { ...mm('Template’s pitch off by', 0, 10), help: 'For each hole.' },
   },
   first: {
     ...{
