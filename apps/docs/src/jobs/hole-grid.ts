@@ -22,7 +22,6 @@ const count = (label: string) =>
     max: 200,
     integer: true,
     blank: true,
-    help: 'Left blank, as many as fit.',
   }) as const;
 
 /** The answer where the grid begins at a certain hole. */
@@ -148,8 +147,8 @@ export default defineJob({
     edgeMarginMm: mm('Least from rim to edge', 0, 20_000),
     pitchXMm: mm('Pitch along the grain', 1, 10_000),
     pitchYMm: mm('Pitch across the grain', 1, 10_000),
-    columns: count('Columns'),
-    rows: count('Rows'),
+    columns: { ...count('Columns'), help: 'Left blank, as many as fit.' },
+    rows: { ...count('Rows'), help: 'Left blank, as many as fit.' },
     place: {
       kind: 'choice',
       label: 'The first hole is',

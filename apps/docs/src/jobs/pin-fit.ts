@@ -43,7 +43,7 @@ export default defineJob({
     mostHoleMm: mm('Widest hole', 0.1, 1000),
     pinPositionErrorMm: { ...mm('Pins off their places by', 0, 10), help: 'At most, in any direction.' },
     holePositionErrorMm: mm('Holes off their places by', 0, 10),
-    swellPct: pct('Wood swells by at most', 'Across the grain, after the holes are bored.'),
+    swellPct: { ...pct('Wood swells by at most'), help: 'Across the grain, after the holes are bored.' },
     shrinkPct: pct('Wood shrinks by at most'),
   },
   first: {

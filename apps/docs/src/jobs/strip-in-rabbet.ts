@@ -52,7 +52,10 @@ export default defineJob({
     toleranceMm: mm('Movement that a round hole bears', 0, 50),
     clearanceMm: mm('To spare at each end of a slot', 0, 50),
     endClearanceMm: mm('To spare at each end of the strip', 0, 50),
-    metalUmPerMK: number('The metal expands by', 'µm/(m·K)', 0, 200, 'Steel about 12, brass about 19.'),
+    metalUmPerMK: {
+      ...number('The metal expands by', 'µm/(m·K)', 0, 200),
+      help: 'Steel about 12, brass about 19.',
+    },
     coefficientPerPct: number('Change coefficient across the grain', '1/%', 0, 0.02),
     alongPerPct: number('Change coefficient along the grain', '1/%', 0, 0.02),
     acrossUmPerMK: number('Wood expands across the grain by', 'µm/(m·K)', 0, 200),
